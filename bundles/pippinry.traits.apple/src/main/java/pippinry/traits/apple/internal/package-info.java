@@ -1,0 +1,1 @@
+package pippinry.traits.apple.internal;
