@@ -1,0 +1,2 @@
+/** Looks around inside the running framework on behalf of the tests. */
+package pippinry.probe;
