@@ -1,0 +1,26 @@
+package pippinry.model.value;
+
+import java.math.BigDecimal;
+
+/** Writes and reads numbers of the plain tables: a point, no exponent, no superfluous zeros. */
+public final class Decimal {
+
+    private Decimal() {}
+
+    public static String write(double number) {
+        BigDecimal exact = new BigDecimal(Double.toString(number));
+        return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    }
+
+    /** @throws IllegalArgumentException if the text is no finite number */
+    public static double read(String text) {
+        if (!text.matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?")) {
+            throw new IllegalArgumentException("a number with a decimal point");
+        }
+        double number = Double.parseDouble(text);
+        if (Double.isInfinite(number)) {
+            throw new IllegalArgumentException("a number below 10^308");
+        }
+        return number;
+    }
+}
