@@ -16,6 +16,9 @@ public interface Subcommand {
     /** Service property: one line for the list of commands. */
     String SUMMARY = "pippinry.summary";
 
+    /** Service property, {@code true} for a command that reckons without a program and is not offered {@code --program}. */
+    String RECKONS = "pippinry.reckons";
+
     /**
      * Does the work.
      *

@@ -1,0 +1,63 @@
+package pippinry.commandline.internal;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import pippinry.commandline.CallRefused;
+import pippinry.model.Program;
+import pippinry.model.ProgramFolders;
+import pippinry.model.ProgramStore;
+
+/** The program that a call works on, opened when it is first asked for. */
+final class OpenProgram implements AutoCloseable {
+
+    private final Optional<Path> folder;
+    private final Optional<LocalDate> asOf;
+    private final ProgramFolders folders;
+    private final Clock clock;
+    private ProgramStore store;
+
+    OpenProgram(Optional<Path> folder, Optional<LocalDate> asOf, ProgramFolders folders, Clock clock) {
+        this.folder = folder;
+        this.asOf = asOf;
+        this.folders = folders;
+        this.clock = clock;
+    }
+
+    Path folder() throws CallRefused {
+        return folder.orElseThrow(() -> new CallRefused("Which program? Name its folder with --program DIR"));
+    }
+
+    boolean isNamed() {
+        return folder.isPresent();
+    }
+
+    Program read() throws CallRefused {
+        if (store == null) {
+            store = folders.openToRead(folder(), clock);
+        }
+        return asOf.map(store::asOf).orElseGet(store::now);
+    }
+
+    ProgramStore write() throws CallRefused {
+        if (asOf.isPresent()) {
+            throw new CallRefused("The program as it stood on " + asOf.get() + " can be looked at but not changed");
+        }
+        if (store != null && store.readOnly()) {
+            close();
+        }
+        if (store == null) {
+            store = folders.open(folder(), clock);
+        }
+        return store;
+    }
+
+    @Override
+    public void close() {
+        if (store != null) {
+            store.close();
+            store = null;
+        }
+    }
+}
