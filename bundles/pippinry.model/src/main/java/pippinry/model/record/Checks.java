@@ -31,6 +31,18 @@ final class Checks {
         }
     }
 
+    /** A genotype's code stands in a table's cell for parents, where some words and signs mean something else. */
+    static void parentCode(String column, Code<?> code) {
+        boolean taken =
+                switch (code.text()) {
+                    case "op", "self", "unknown" -> true;
+                    default -> code.text().indexOf('|') >= 0;
+                };
+        if (taken) {
+            throw new Unfit(column, code, "a code other than op, self and unknown, and without |");
+        }
+    }
+
     /** The later date may be the same day, and spans of partial dates may overlap. */
     static void order(String column, Optional<PartialDate> from, Optional<PartialDate> to) {
         if (from.isPresent()

@@ -19,6 +19,7 @@ public final class Column {
     private final Cell<?> cell;
     private final Optional<Class<?>> cites;
     private final boolean namesSubject;
+    private final boolean text;
     private final MethodHandle read;
 
     Column(RecordComponent component, MethodHandle read) {
@@ -27,6 +28,7 @@ public final class Column {
         this.cell = Cells.of(component.getGenericType());
         this.cites = cited(component.getGenericType()).filter(cited -> !isOwnCode(component));
         this.namesSubject = Cells.raw(inner(component.getGenericType())) == Subject.class;
+        this.text = component.getType() == String.class;
         this.read = read;
     }
 
@@ -48,6 +50,11 @@ public final class Column {
     /** Whether the column names a record of any kind. */
     public boolean namesSubject() {
         return namesSubject;
+    }
+
+    /** Whether the column holds a person's own words, which are kept sign by sign. */
+    public boolean isText() {
+        return text;
     }
 
     /** The cell's text; empty for what is not known. */

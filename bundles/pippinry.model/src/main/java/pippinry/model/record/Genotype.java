@@ -24,6 +24,7 @@ public record Genotype(
         String note) {
 
     public Genotype {
+        Checks.parentCode("code", code);
         Checks.range("ploidy", ploidy, 1, 8);
         Checks.unlike("seed_parent", code, seedParent);
         Checks.unlike("sport_of", code, sportOf);

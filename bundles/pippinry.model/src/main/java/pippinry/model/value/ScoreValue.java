@@ -9,8 +9,9 @@ public record ScoreValue(String text) {
     public static final ScoreValue NOT_SEEN = new ScoreValue("ns");
 
     public ScoreValue {
-        if (text.isBlank()) {
-            throw new IllegalArgumentException("a number, a state, words, or ns for not seen");
+        if (text.isBlank() || !text.equals(text.strip())) {
+            throw new IllegalArgumentException(
+                    "a number, a state, words, or ns for not seen, without blanks around it");
         }
     }
 

@@ -52,6 +52,8 @@ class KindTest {
             delimiter = ';',
             value = {
                 "code;'';something: this cell may not be empty",
+                "code;self;a code other than op, self and unknown, and without |",
+                "code;A|B;a code other than op, self and unknown, and without |",
                 "kind;apple;one of: cultivar, species, seedling, selection, rootstock, sport",
                 "ploidy;two;a whole number",
                 "ploidy;9;a whole number from 1 to 8",
