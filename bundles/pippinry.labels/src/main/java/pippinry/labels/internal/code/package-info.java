@@ -1,0 +1,2 @@
+/** Codes that a camera reads. */
+package pippinry.labels.internal.code;

@@ -1,0 +1,2 @@
+/** A page to draw on in millimetres. */
+package pippinry.labels.internal.paper;

@@ -1,0 +1,2 @@
+/** What stands on a tag and where. */
+package pippinry.labels.internal.tag;
