@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -22,16 +23,24 @@ public final class Lettering implements Metrics {
     private static final int EMPTY_BOX = 0x25A1;
 
     private final Map<Face, TrueTypeFont> fonts = new EnumMap<>(Face.class);
+    /** A layout asks for the same widths hundreds of times. */
+    private final Map<Face, Map<String, Double>> widths = new EnumMap<>(Face.class);
+
     private final Set<String> missing = new LinkedHashSet<>();
 
     @Override
     public double width(Face face, String text) {
+        return widths.computeIfAbsent(face, any -> new HashMap<>())
+                .computeIfAbsent(text, unknown -> measured(face, unknown));
+    }
+
+    private double measured(Face face, String text) {
         TrueTypeFont font = font(face);
-        return drawable(face, text)
-                        .codePoints()
-                        .mapToDouble(sign -> advance(font, sign))
-                        .sum()
-                / unitsPerEm(font);
+        double units = drawable(face, text)
+                .codePoints()
+                .mapToDouble(sign -> advance(font, sign))
+                .sum();
+        return units / unitsPerEm(font);
     }
 
     /** The text as it can be drawn: marks joined to their letters, line ends as spaces, lacking signs as empty boxes. */
