@@ -23,7 +23,7 @@ final class RunningProgram implements AutoCloseable {
 
     static final Path IMAGE =
             Path.of(System.getProperty("pippinry.image")).toAbsolutePath().normalize();
-    private static final Path PROBE = Path.of(System.getProperty("pippinry.probe"));
+    static final Path PROBE = Path.of(System.getProperty("pippinry.probe")).toAbsolutePath();
 
     private final Host host;
 

@@ -8,13 +8,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.ToIntFunction;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.Constants;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
 
 /**
  * A program that says what it was called with: it prints its arguments one to a line. {@code exit N} ends with that
- * code, {@code copy} copies its input, {@code wait} says so and goes on until it is stopped.
+ * code, {@code copy} copies its input, {@code wait} prints where the framework keeps its files and goes on until stopped.
  */
 @Component(
         service = ToIntFunction.class,
@@ -24,8 +26,12 @@ public final class Echo implements ToIntFunction<Object> {
     private final CountDownLatch stopped = new CountDownLatch(1);
     private volatile PrintStream out;
 
+    private final String storage;
+
     @Activate
-    public Echo() {}
+    public Echo(BundleContext context) {
+        storage = context.getProperty(Constants.FRAMEWORK_STORAGE);
+    }
 
     @Override
     public int applyAsInt(Object value) {
@@ -61,7 +67,7 @@ public final class Echo implements ToIntFunction<Object> {
     }
 
     private void await() {
-        out.println("waiting");
+        out.println(storage);
         try {
             stopped.await();
         } catch (InterruptedException e) {

@@ -3,6 +3,7 @@ package pippinry.host;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -51,6 +52,11 @@ public record Assembly(
             more.add(new Part(jar.getFileName().toString(), jar.toAbsolutePath(), lastLevel()));
         }
         return new Assembly(more, settings, configurations);
+    }
+
+    /** Lower start levels first, else as the feature files have it. */
+    List<Part> inStartingOrder() {
+        return parts.stream().sorted(Comparator.comparingInt(Part::startLevel)).toList();
     }
 
     int lastLevel() {
