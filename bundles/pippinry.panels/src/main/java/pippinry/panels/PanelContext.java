@@ -48,4 +48,10 @@ public interface PanelContext {
 
     /** Brings the panel with this id to the front. */
     void show(String panelId);
+
+    /** Runs a subcommand of the program on the open one, such as {@code tags}; its answer is told to the person. */
+    void run(java.util.List<String> arguments);
+
+    /** The colours of the window as it looks now. */
+    Palette palette();
 }

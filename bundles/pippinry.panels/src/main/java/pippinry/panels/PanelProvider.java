@@ -24,6 +24,15 @@ public interface PanelProvider {
     /** Where the panel stands unless the person moved it. */
     Set<Desk> desks();
 
+    /** Where a panel stands on a desk unless the person moved it; several in one spot share it as tabs. */
+    enum Spot {
+        MAIN,
+        BESIDE,
+        BELOW
+    }
+
+    Spot spot();
+
     /** Panels of a desk are offered in this order. */
     int order();
 
