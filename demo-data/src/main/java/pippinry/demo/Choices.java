@@ -1,0 +1,87 @@
+package pippinry.demo;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** December at the kitchen table: who stays, who is copied, who becomes a parent, who goes. */
+final class Choices {
+
+    private final Holding holding;
+    private final Sight sight;
+
+    Choices(Holding holding, Sight sight) {
+        this.holding = holding;
+        this.sight = sight;
+    }
+
+    /** Seedlings with fruit in two years or more are kept, watched or discarded on what was seen. */
+    void review(LocalDate day) {
+        fruited(tree -> tree.fruited().size() >= 2)
+                .filter(kind -> List.of("", "watch").contains(sight.of(kind).decision()))
+                .forEach(kind -> review(kind, day));
+    }
+
+    private void review(Kind kind, LocalDate day) {
+        Impression seen = sight.of(kind);
+        boolean bad = seen.worstScab() >= 6 || seen.liking() < 4.6;
+        if (bad && !Dice.of("soft spot", kind).chance(0.15)) {
+            sight.decide(kind, "discard", seen.words(), day);
+        } else if (seen.order() > 5.5) {
+            sight.decide(kind, "keep", seen.words(), day);
+        } else if (seen.decision().isEmpty()) {
+            sight.decide(kind, "watch", seen.words(), day);
+        } else if (seen.years() >= 4) {
+            sight.decide(kind, "discard", "four crops and nothing to say for it: " + seen.words(), day);
+        }
+    }
+
+    private java.util.stream.Stream<Kind> fruited(Predicate<Tree> which) {
+        return holding.inField()
+                .filter(tree -> tree.truly().isSeedling() && !tree.fruited().isEmpty())
+                .filter(which)
+                .map(Tree::labelled)
+                .distinct()
+                .toList()
+                .stream();
+    }
+
+    /** March: what was discarded at the last review and has been looked at again is dug out. */
+    void grub(LocalDate day, int left) {
+        holding.inField()
+                .filter(tree -> tree.truly().isSeedling() && sight.of(tree.labelled()).decision().equals("discard"))
+                .skip(left)
+                .toList()
+                .forEach(tree -> holding.end(tree, "grubbed", holding.book().day(day, tree.tag()), "discarded"));
+    }
+
+    /** The best so far for a second look in several copies. */
+    List<Kind> best(int count, LocalDate day, String decision) {
+        List<Kind> best = fruited(tree -> true)
+                .filter(kind -> !List.of("discard", "advance", "copy").contains(sight.of(kind).decision()))
+                .sorted(Comparator.comparingDouble((Kind kind) -> -sight.of(kind).order()).thenComparing(Kind::code))
+                .limit(count)
+                .toList();
+        best.forEach(kind -> sight.decide(kind, decision, sight.of(kind).words(), day));
+        return best;
+    }
+
+    /** The best seedling of a cross that flowers and can be crossed as wished. */
+    Kind parent(String cross, Predicate<Kind> fits, LocalDate day) {
+        Kind chosen = holding.inField()
+                .filter(tree -> tree.labelled().cross().equals(cross) && tree.labelled() == tree.truly())
+                .filter(tree -> tree.firstFlower() <= day.getYear())
+                .map(Tree::labelled)
+                .distinct()
+                .filter(fits)
+                .max(Comparator.comparingDouble((Kind kind) -> sight.of(kind).order()).thenComparing(Kind::code))
+                .orElseThrow(() -> new IllegalStateException("no seedling of " + cross + " flowers yet"));
+        sight.decide(chosen, "parent", "used before it is proved, to save years: " + sight.of(chosen).words(), day);
+        return chosen;
+    }
+
+    void advance(List<Kind> kinds, LocalDate day) {
+        kinds.forEach(kind -> sight.decide(kind, "advance", "second stage: " + sight.of(kind).words(), day));
+    }
+}

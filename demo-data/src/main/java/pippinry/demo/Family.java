@@ -1,0 +1,60 @@
+package pippinry.demo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A cross and all that comes of it. */
+final class Family {
+
+    private final Plan plan;
+    private final Kind seed;
+    private final Optional<Kind> pollen;
+    private final List<Bough> boughs = new ArrayList<>();
+    private final List<Lot> lots = new ArrayList<>();
+    private final List<Kind> seedlings = new ArrayList<>();
+
+    /** @param pollen empty if bees brought it from anywhere */
+    Family(Plan plan, Kind seed, Optional<Kind> pollen) {
+        this.plan = plan;
+        this.seed = seed;
+        this.pollen = pollen;
+    }
+
+    Plan plan() {
+        return plan;
+    }
+
+    String code() {
+        return plan.code();
+    }
+
+    Kind seed() {
+        return seed;
+    }
+
+    Optional<Kind> pollen() {
+        return pollen;
+    }
+
+    /** The pollen parent as it is written on file. */
+    String pollenOnFile() {
+        return pollen.map(Kind::code).orElse("op");
+    }
+
+    List<Bough> boughs() {
+        return boughs;
+    }
+
+    List<Lot> lots() {
+        return lots;
+    }
+
+    List<Kind> seedlings() {
+        return seedlings;
+    }
+
+    int fruits() {
+        return boughs.stream().mapToInt(Bough::harvested).sum();
+    }
+}

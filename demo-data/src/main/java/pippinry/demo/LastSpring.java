@@ -1,0 +1,94 @@
+package pippinry.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** January to March 2026, up to today: what is under way when the program is opened. */
+final class LastSpring {
+
+    private final Holding holding;
+    private final Book book;
+    private final SeedStore seeds;
+    private final Bench bench;
+    private final Field field;
+    private final FruitTable fruit;
+    private final Health health;
+    private final Upkeep upkeep;
+    private final List<Plan> plans;
+    private final Function<String, Kind> parents;
+
+    LastSpring(
+            Holding holding,
+            SeedStore seeds,
+            Bench bench,
+            Field field,
+            FruitTable fruit,
+            Health health,
+            Upkeep upkeep,
+            List<Plan> plans,
+            Function<String, Kind> parents) {
+        this.holding = holding;
+        this.book = holding.book();
+        this.seeds = seeds;
+        this.bench = bench;
+        this.field = field;
+        this.fruit = fruit;
+        this.health = health;
+        this.upkeep = upkeep;
+        this.plans = plans;
+        this.parents = parents;
+    }
+
+    void play(PollinationRound round) {
+        january();
+        february();
+        march(round);
+        thisWeek();
+    }
+
+    private void january() {
+        book.sitting(LocalDate.of(2026, 1, 5), "IN", "2026-second-lots-into-the-cold", "The late lots into the cold");
+        for (Lot lot : family("25-018").lots()) {
+            seeds.chill(lot, LocalDate.of(2026, 1, 4), lot.code().endsWith("-2") ? "outdoors in damp sand, wire mesh" : "refrigerator, in damp sand");
+        }
+    }
+
+    private Family family(String code) {
+        return holding.families().get(code);
+    }
+
+    private void february() {
+        book.sitting(LocalDate.of(2026, 2, 22), "OD", "2026-store-and-stools", "Take-outs of the winter, stools stripped");
+        fruit.takeOut(LocalDate.of(2025, 12, 14));
+        fruit.takeOut(LocalDate.of(2026, 2, 8));
+        bench.strip(LocalDate.of(2026, 2, 18));
+    }
+
+    private void march(PollinationRound round) {
+        book.sitting(LocalDate.of(2026, 3, 20), "IN", "2026-sown-and-grafted", "First lots sown, first grafts made, crosses planned");
+        fruit.takeOut(LocalDate.of(2026, 3, 12));
+        for (Lot lot : family("25-017").lots()) {
+            LocalDate in = LocalDate.of(2025, 12, Dice.of("into cold", lot.code()).whole(1, 12));
+            seeds.takeOut(lot, in, "refrigerator, in damp sand", LocalDate.of(2026, 2, 24));
+            seeds.sow(lot, LocalDate.of(2026, 2, 26));
+        }
+        field.graftSome(family("24-016"), 34, LocalDate.of(2026, 3, 17));
+        plans.stream().filter(plan -> plan.year() == 2026).forEach(plan -> round.plan(
+                plan, parents.apply(plan.seed()), Optional.of(parents.apply(plan.pollen()))));
+    }
+
+    private void thisWeek() {
+        book.sitting(LocalDate.of(2026, 3, 26), "OD", "2026-first-seedlings-up", "First seedlings of 25-017 are up; tasks for the coming weeks");
+        for (Lot lot : family("25-017").lots()) {
+            LocalDate sown = LocalDate.of(2026, 2, 26);
+            seeds.countEmergence(lot, sown, sown, LocalDate.of(2026, 3, 26));
+        }
+        holding.weather().enter(book, LocalDate.of(2025, 10, 1), LocalDate.of(2026, 3, 25), true);
+        upkeep.task("24-016", LocalDate.of(2026, 3, 30), "graft the rest on M.27, wood is in the cellar");
+        upkeep.task("15-007", LocalDate.of(2026, 3, 21), "cut wood of the last single trees before they are moved");
+        upkeep.task("PAR", LocalDate.of(2026, 4, 6), "tie in the cordons, look for winter moth");
+        upkeep.task("pollen", LocalDate.of(2026, 4, 20), "test last year's vials on sugar agar");
+    }
+}

@@ -1,0 +1,2 @@
+/** Makes Larkmoor, the invented breeding program that shows Pippinry at work, with its truth known. */
+package pippinry.demo;
