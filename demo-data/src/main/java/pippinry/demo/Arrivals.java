@@ -15,7 +15,9 @@ final class Arrivals {
         upkeep.move(LocalDate.of(2010, 2, 14), "TOPA", "wood", "in", "a club's scion day", "3 sticks", "");
         upkeep.move(LocalDate.of(2010, 2, 14), "SANA", "wood", "in", "a club's scion day", "2 sticks", "");
         upkeep.move(LocalDate.of(2010, 3, 6), "GORA", "wood", "in", "a fellow breeder", "4 sticks", "");
-        upkeep.move(LocalDate.of(2010, 3, 20), "CRPA", "tree", "in", "a nursery", "1 tree", "ask before wood is passed on");
-        upkeep.note("RIBA", LocalDate.of(2011, 10, 9), "Fruit fits the name, but nobody has compared it with a sure tree.");
+        upkeep.move(
+                LocalDate.of(2010, 3, 20), "CRPA", "tree", "in", "a nursery", "1 tree", "ask before wood is passed on");
+        upkeep.note(
+                "RIBA", LocalDate.of(2011, 10, 9), "Fruit fits the name, but nobody has compared it with a sure tree.");
     }
 }

@@ -21,23 +21,29 @@ final class Bench {
     /** The stool bed: ten mothers of a stock. */
     void stools(String stock, int row, LocalDate day) {
         for (int place = 1; place <= 10; place++) {
-            Kind none = new Kind(stock, holding.kind("BOS").genome(), Optional.empty(), Optional.empty(), day.getYear(), "");
+            Kind none = new Kind(
+                    stock, holding.kind("BOS").genome(), Optional.empty(), Optional.empty(), day.getYear(), "");
             Tree mother = new Tree(holding.numbers().copy(stock), none, none, "stool", "", day.getYear());
-            holding.grow(mother, book.row(Table.PLANTS).with("made_on", book.day(day, stock)).with("certainty", "sure"));
+            holding.grow(
+                    mother,
+                    book.row(Table.PLANTS).with("made_on", book.day(day, stock)).with("certainty", "sure"));
             holding.ground().plant(book, mother, holding.ground().place("SB", row, place), book.day(day, stock));
         }
     }
 
     /** February: the stools are stripped and the rooted shoots counted. */
     void strip(LocalDate day) {
-        for (Tree mother : holding.living().filter(tree -> tree.form().equals("stool")).toList()) {
+        for (Tree mother :
+                holding.living().filter(tree -> tree.form().equals("stool")).toList()) {
             int age = day.getYear() - mother.made();
             int most = age < 2 ? 0 : age == 2 ? 4 : 8;
             if (most > 0) {
                 book.add(book.row(Table.SCORES)
                         .with("subject", mother.tag())
                         .with("trait", "stool.liners")
-                        .with("value", Dice.of("liners", mother.tag(), day.getYear()).whole(most / 2, most))
+                        .with(
+                                "value",
+                                Dice.of("liners", mother.tag(), day.getYear()).whole(most / 2, most))
                         .with("unit", "liners")
                         .with("date", day)
                         .with("scorer", "IN"));
@@ -47,7 +53,8 @@ final class Bench {
 
     /** Grafts one copy of a tree; the label may be of another tree than the wood. */
     Tree graft(Tree wood, Kind labelled, String stock, LocalDate day) {
-        Tree graft = new Tree(holding.numbers().graft(labelled.code()), labelled, wood.truly(), "graft", stock, day.getYear());
+        Tree graft = new Tree(
+                holding.numbers().graft(labelled.code()), labelled, wood.truly(), "graft", stock, day.getYear());
         String made = book.day(day, graft.tag());
         holding.grow(
                 graft,
@@ -63,7 +70,9 @@ final class Bench {
                 .with("hand", dice.chance(0.75) ? "IN" : "OD")
                 .with("stock_lot", book.fromNotebooks() ? "" : stock + "-" + day.getYear())
                 .with("wood_from", labelled == wood.labelled() ? wood.tag() : "")
-                .with("wood_height_m", wood.form().equals("own-root") && !book.fromNotebooks() ? dice.between(0.4, 0.9) : null));
+                .with(
+                        "wood_height_m",
+                        wood.form().equals("own-root") && !book.fromNotebooks() ? dice.between(0.4, 0.9) : null));
         return graft;
     }
 

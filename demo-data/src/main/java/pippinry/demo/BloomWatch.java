@@ -17,7 +17,9 @@ final class BloomWatch {
 
     void watch(int year) {
         holding.inField().filter(tree -> tree.firstFlower() <= year).forEach(tree -> {
-            boolean parent = tree.place().filter(place -> place.block().code().equals("PAR")).isPresent();
+            boolean parent = tree.place()
+                    .filter(place -> place.block().code().equals("PAR"))
+                    .isPresent();
             if (book.fromNotebooks()) {
                 if (parent && year >= 2013 && Dice.of("noted", tree.tag(), year).chance(0.6)) {
                     stage(tree, year, 65);

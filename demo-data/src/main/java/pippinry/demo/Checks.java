@@ -6,9 +6,15 @@ import java.util.Map;
 /** The six check trees among the seedlings: known to catch scab or mildew here, or known to be worth beating. */
 final class Checks {
 
-    private static final Map<String, String> WHY =
-            Map.of("GOD", "check tree: catches scab", "COX", "check tree: catches scab and canker", "IDA",
-                    "check tree: catches mildew", "FIE", "check tree: the one to beat");
+    private static final Map<String, String> WHY = Map.of(
+            "GOD",
+            "check tree: catches scab",
+            "COX",
+            "check tree: catches scab and canker",
+            "IDA",
+            "check tree: catches mildew",
+            "FIE",
+            "check tree: the one to beat");
 
     private final Holding holding;
 
@@ -56,6 +62,10 @@ final class Checks {
                         .with("certainty", "sure")
                         .with("note", WHY.get(code)));
         holding.ground()
-                .plant(book, tree, holding.ground().place(block, row, place), book.day(LocalDate.of(year, 12, 4), tree.tag()));
+                .plant(
+                        book,
+                        tree,
+                        holding.ground().place(block, row, place),
+                        book.day(LocalDate.of(year, 12, 4), tree.tag()));
     }
 }

@@ -38,7 +38,8 @@ final class Choices {
     }
 
     private java.util.stream.Stream<Kind> fruited(Predicate<Tree> which) {
-        return holding.inField()
+        return holding
+                .inField()
                 .filter(tree -> tree.truly().isSeedling() && !tree.fruited().isEmpty())
                 .filter(which)
                 .map(Tree::labelled)
@@ -50,7 +51,8 @@ final class Choices {
     /** March: what was discarded at the last review and has been looked at again is dug out. */
     void grub(LocalDate day, int left) {
         holding.inField()
-                .filter(tree -> tree.truly().isSeedling() && sight.of(tree.labelled()).decision().equals("discard"))
+                .filter(tree -> tree.truly().isSeedling()
+                        && sight.of(tree.labelled()).decision().equals("discard"))
                 .skip(left)
                 .toList()
                 .forEach(tree -> holding.end(tree, "grubbed", holding.book().day(day, tree.tag()), "discarded"));
@@ -59,8 +61,11 @@ final class Choices {
     /** The best so far for a second look in several copies. */
     List<Kind> best(int count, LocalDate day, String decision) {
         List<Kind> best = fruited(tree -> true)
-                .filter(kind -> !List.of("discard", "advance", "copy").contains(sight.of(kind).decision()))
-                .sorted(Comparator.comparingDouble((Kind kind) -> -sight.of(kind).order()).thenComparing(Kind::code))
+                .filter(kind -> !List.of("discard", "advance", "copy")
+                        .contains(sight.of(kind).decision()))
+                .sorted(Comparator.comparingDouble(
+                                (Kind kind) -> -sight.of(kind).order())
+                        .thenComparing(Kind::code))
                 .limit(count)
                 .toList();
         best.forEach(kind -> sight.decide(kind, decision, sight.of(kind).words(), day));
@@ -75,13 +80,19 @@ final class Choices {
                 .map(Tree::labelled)
                 .distinct()
                 .filter(fits)
-                .max(Comparator.comparingDouble((Kind kind) -> sight.of(kind).order()).thenComparing(Kind::code))
+                .max(Comparator.comparingDouble((Kind kind) -> sight.of(kind).order())
+                        .thenComparing(Kind::code))
                 .orElseThrow(() -> new IllegalStateException("no seedling of " + cross + " flowers yet"));
-        sight.decide(chosen, "parent", "used before it is proved, to save years: " + sight.of(chosen).words(), day);
+        sight.decide(
+                chosen,
+                "parent",
+                "used before it is proved, to save years: " + sight.of(chosen).words(),
+                day);
         return chosen;
     }
 
     void advance(List<Kind> kinds, LocalDate day) {
-        kinds.forEach(kind -> sight.decide(kind, "advance", "second stage: " + sight.of(kind).words(), day));
+        kinds.forEach(kind ->
+                sight.decide(kind, "advance", "second stage: " + sight.of(kind).words(), day));
     }
 }

@@ -27,9 +27,8 @@ final class Edit {
     /** Adds a row; one of the same key that was entered in the same sitting gives way to it. */
     void put(Row row) {
         List<Row> table = rows.computeIfAbsent(row.table(), any -> new ArrayList<>());
-        Integer known = row.table().key().isEmpty()
-                ? null
-                : positions.putIfAbsent(row.table() + " " + row.key(), table.size());
+        Integer known =
+                row.table().key().isEmpty() ? null : positions.putIfAbsent(row.table() + " " + row.key(), table.size());
         if (known == null) {
             table.add(row);
         } else {

@@ -51,7 +51,8 @@ final class Field {
     /** As many as there is time for. */
     void graftSome(Family family, int most, LocalDate day) {
         List<Tree> made = new ArrayList<>();
-        String stock = family.plan().tree().equals("mixed") ? "M9" : family.plan().tree();
+        String stock =
+                family.plan().tree().equals("mixed") ? "M9" : family.plan().tree();
         List<Tree> inPots = chosen.getOrDefault(family.code(), List.of()).stream()
                 .filter(tree -> tree.alive() && tree.place().isEmpty())
                 .toList();
@@ -94,7 +95,9 @@ final class Field {
     private void settle(Tree pot, boolean grafted, boolean copies, Family family, LocalDate day) {
         if (!grafted) {
             plant(pot, family.plan().block(), day);
-        } else if (copies && Dice.of("second copy", pot.tag()).chance(0.5) && holding.ground().free("NUR").isPresent()) {
+        } else if (copies
+                && Dice.of("second copy", pot.tag()).chance(0.5)
+                && holding.ground().free("NUR").isPresent()) {
             plant(pot, "NUR", day);
         } else {
             holding.end(pot, "grubbed", book.day(day, pot.tag()), "the graft stands, the pot is given up");

@@ -26,7 +26,9 @@ final class FruitTable {
 
     private static boolean isTested(Tree tree) {
         return !tree.isLimb()
-                && (tree.truly().isSeedling() || !List.of("PAR", "OLD").contains(tree.place().orElseThrow().block().code()));
+                && (tree.truly().isSeedling()
+                        || !List.of("PAR", "OLD")
+                                .contains(tree.place().orElseThrow().block().code()));
     }
 
     private void pick(Tree tree, int year) {
@@ -43,7 +45,8 @@ final class FruitTable {
         }
         tree.fruit(year);
         sight.of(tree.labelled()).crop(day.getDayOfYear());
-        if (fruits >= 4 && (!book.fromNotebooks() || Dice.of("tasted", tree.tag(), year).chance(0.6))) {
+        if (fruits >= 4
+                && (!book.fromNotebooks() || Dice.of("tasted", tree.tag(), year).chance(0.6))) {
             sample(tree, day, fruits);
         }
     }
@@ -88,7 +91,13 @@ final class FruitTable {
             if (!book.fromNotebooks()) {
                 double acid = StrictMath.max(1.6, sight.reading(tree, Trait.ACID, year, "IN"));
                 number(tree, sample, day, "juice.ta_gl", tenth(acid), "g/l");
-                number(tree, sample, day, "fruit.starch_1_10", Dice.of("starch", sample).whole(5, 9), "");
+                number(
+                        tree,
+                        sample,
+                        day,
+                        "fruit.starch_1_10",
+                        Dice.of("starch", sample).whole(5, 9),
+                        "");
                 hue(tree, sample, day);
             }
         }
@@ -108,7 +117,8 @@ final class FruitTable {
 
     private void hue(Tree tree, String sample, LocalDate day) {
         if (tree.truly().genome().has(Locus.MYB1)) {
-            boolean pink = descendsFromCrippsPink(tree.truly()) && Dice.of("pink", tree.truly()).chance(0.6);
+            boolean pink = descendsFromCrippsPink(tree.truly())
+                    && Dice.of("pink", tree.truly()).chance(0.6);
             String hue = pink ? "2" : Dice.of("hue", tree.truly()).one("1", "1", "3", "3", "4");
             sight.write(tree.tag(), "fruit.over_hue", hue, "", day, "IN", sample);
         }
@@ -117,7 +127,9 @@ final class FruitTable {
     private static boolean descendsFromCrippsPink(Kind kind) {
         return kind.code().equals("CRP")
                 || kind.seedParent().filter(FruitTable::descendsFromCrippsPink).isPresent()
-                || kind.pollenParent().filter(FruitTable::descendsFromCrippsPink).isPresent();
+                || kind.pollenParent()
+                        .filter(FruitTable::descendsFromCrippsPink)
+                        .isPresent();
     }
 
     private void taste(Tree tree, String sample, LocalDate day) {

@@ -12,17 +12,68 @@ final class Ground {
 
     /** Lots within 50 x 80 m; y grows uphill to the south-east, where the old trees stand. */
     private static final List<BlockPlan> BLOCKS = List.of(
-            new BlockPlan("OLD", "tree", 4, 66, 1, 4, 10, 11, 3, "none", "orchard since about 1950", "standard", "old trees"),
             new BlockPlan(
-                    "PAR", "cordon", 2, 58, 1, 26, 2, 0.75, 1.5, "posts and three wires", "kitchen garden", "cordon at 45 degrees", "parents and other kinds"),
+                    "OLD", "tree", 4, 66, 1, 4, 10, 11, 3, "none", "orchard since about 1950", "standard", "old trees"),
+            new BlockPlan(
+                    "PAR",
+                    "cordon",
+                    2,
+                    58,
+                    1,
+                    26,
+                    2,
+                    0.75,
+                    1.5,
+                    "posts and three wires",
+                    "kitchen garden",
+                    "cordon at 45 degrees",
+                    "parents and other kinds"),
             new BlockPlan("SB", "bed", 26, 58, 2, 10, 1.2, 0.3, 1, "none", "kitchen garden", "stool", "stool bed"),
             new BlockPlan("NUR", "bed", 31, 57, 4, 50, 0.6, 0.3, 1, "canes", "potatoes", "maiden", "nursery bed"),
             new BlockPlan("A", "row", 2, 37, 6, 25, 3, 1, 3, "stakes", "pasture", "free", "seedlings on own roots"),
             new BlockPlan("B", "row", 2, 17, 6, 30, 3, 1, 3, "stakes", "pasture", "spindle", "seedlings on M.9"),
             new BlockPlan(
-                    "C", "cordon", 2, 2, 7, 58, 2, 0.75, 2, "posts and two wires", "pasture, then clover", "upright cordon", "seedlings on dwarf stock"),
-            new BlockPlan("T1", "row", 34, 38, 4, 6, 3, 1.5, 3, "stakes and wire", "pasture", "spindle", "second stage, first trial"),
-            new BlockPlan("T2", "row", 34, 20, 3, 8, 3, 1.5, 3, "stakes and wire", "pasture", "spindle", "second stage, second trial"));
+                    "C",
+                    "cordon",
+                    2,
+                    2,
+                    7,
+                    58,
+                    2,
+                    0.75,
+                    2,
+                    "posts and two wires",
+                    "pasture, then clover",
+                    "upright cordon",
+                    "seedlings on dwarf stock"),
+            new BlockPlan(
+                    "T1",
+                    "row",
+                    34,
+                    38,
+                    4,
+                    6,
+                    3,
+                    1.5,
+                    3,
+                    "stakes and wire",
+                    "pasture",
+                    "spindle",
+                    "second stage, first trial"),
+            new BlockPlan(
+                    "T2",
+                    "row",
+                    34,
+                    20,
+                    3,
+                    8,
+                    3,
+                    1.5,
+                    3,
+                    "stakes and wire",
+                    "pasture",
+                    "spindle",
+                    "second stage, second trial"));
 
     private final Map<String, BlockPlan> blocks = new LinkedHashMap<>();
     private final Map<Place, Tree> standing = new HashMap<>();

@@ -22,7 +22,9 @@ final class Health {
             if (book.fromNotebooks() && dice.chance(0.55)) {
                 continue;
             }
-            String scorer = tree.place().map(place -> place.row() % 2 == 0 ? "OD" : "IN").orElse("IN");
+            String scorer = tree.place()
+                    .map(place -> place.row() % 2 == 0 ? "OD" : "IN")
+                    .orElse("IN");
             boolean seen = !dice.chance(0.012);
             int scab = sight.scab(tree, day.getYear(), scorer);
             sight.write(tree.tag(), "scab_leaf", seen ? Integer.toString(scab) : "ns", "", day, scorer, "");
@@ -72,7 +74,9 @@ final class Health {
             Dice dice = Dice.of("death", tree.tag(), year);
             if (tree.truly().isSeedling() && tree.made() < year && dice.chance(hazard)) {
                 LocalDate day = LocalDate.of(year, dice.whole(5, 9), dice.whole(1, 28));
-                String cause = year == 2018 ? "drought" : dice.one("canker", "voles", "honey fungus", "wind broke the union", "");
+                String cause = year == 2018
+                        ? "drought"
+                        : dice.one("canker", "voles", "honey fungus", "wind broke the union", "");
                 holding.end(tree, "dead", book.day(day, tree.tag()), cause);
             }
         }

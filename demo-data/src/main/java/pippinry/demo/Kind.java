@@ -12,12 +12,7 @@ import java.util.Optional;
  * @param cross code of the cross that the records give it, empty for a cultivar
  */
 record Kind(
-        String code,
-        Genome genome,
-        Optional<Kind> seedParent,
-        Optional<Kind> pollenParent,
-        int sown,
-        String cross) {
+        String code, Genome genome, Optional<Kind> seedParent, Optional<Kind> pollenParent, int sown, String cross) {
 
     boolean isSeedling() {
         return !cross.isEmpty();

@@ -68,17 +68,29 @@ public final class Larkmoor {
     }
 
     Holding play() {
-        book.openNotebook(LocalDate.of(2019, 1, 6), "IN", "goals-ground-and-old-trees", "What the program is for, and what stood here before the first cross");
+        book.openNotebook(
+                LocalDate.of(2019, 1, 6),
+                "IN",
+                "goals-ground-and-old-trees",
+                "What the program is for, and what stood here before the first cross");
         upkeep.goals();
         holding.ground().enter(book, "OLD", "PAR", "SB", "NUR", "A", "B");
         new OldTrees(holding).enter();
         checks.reserve();
         Arrivals.enter(upkeep);
-        book.openNotebook(LocalDate.of(2019, 1, 20), "IN", "notebooks-2011-to-2014", "Typed in from the notebooks of 2011 to 2014");
+        book.openNotebook(
+                LocalDate.of(2019, 1, 20),
+                "IN",
+                "notebooks-2011-to-2014",
+                "Typed in from the notebooks of 2011 to 2014");
         for (int year = 2011; year <= 2014; year++) {
             year(year);
         }
-        book.openNotebook(LocalDate.of(2019, 2, 3), "OD", "notebooks-2015-to-2018", "Typed in from the notebooks of 2015 to 2018");
+        book.openNotebook(
+                LocalDate.of(2019, 2, 3),
+                "OD",
+                "notebooks-2015-to-2018",
+                "Typed in from the notebooks of 2015 to 2018");
         for (int year = 2015; year <= 2018; year++) {
             year(year);
         }
@@ -108,7 +120,11 @@ public final class Larkmoor {
     }
 
     private void lateWinter(int year) {
-        book.sitting(LocalDate.of(year, 2, 24), "OD", year + "-store-and-trunks", "Take-outs of the winter, trunks measured, stools stripped");
+        book.sitting(
+                LocalDate.of(year, 2, 24),
+                "OD",
+                year + "-store-and-trunks",
+                "Take-outs of the winter, trunks measured, stools stripped");
         if (year == 2019) {
             upkeep.ownTraits();
         }
@@ -123,7 +139,11 @@ public final class Larkmoor {
     }
 
     private void march(int year) {
-        book.sitting(LocalDate.of(year, 3, 24), "IN", year + "-sown-and-grafted", "Seed out of the cold and sown, grafts made, crosses planned");
+        book.sitting(
+                LocalDate.of(year, 3, 24),
+                "IN",
+                year + "-sown-and-grafted",
+                "Seed out of the cold and sown, grafts made, crosses planned");
         fruit.takeOut(LocalDate.of(year, 3, 12));
         choices.grub(LocalDate.of(year, 3, 16), year < 2019 ? 0 : 2);
         for (Family family : crossedIn(year - 1)) {
@@ -188,8 +208,7 @@ public final class Larkmoor {
                     "13-004", kind -> Meiosis.fertile(kind, holding.kind("SAN")), LocalDate.of(2020, 3, 20));
         }
         if (year == 2023) {
-            own.second = choices.parent(
-                    "15-007", kind -> Meiosis.fertile(kind, own.first), LocalDate.of(2023, 3, 20));
+            own.second = choices.parent("15-007", kind -> Meiosis.fertile(kind, own.first), LocalDate.of(2023, 3, 20));
         }
     }
 
@@ -207,8 +226,10 @@ public final class Larkmoor {
     }
 
     private void june(int year) {
-        LocalDate day = later(LocalDate.of(year, 6, 20), holding.seasons().fullBloom(year).plusDays(30));
-        book.sitting(day, "OD", year + "-set-counted-and-potted", "Set counted, seedlings counted, potted and numbered");
+        LocalDate day = later(
+                LocalDate.of(year, 6, 20), holding.seasons().fullBloom(year).plusDays(30));
+        book.sitting(
+                day, "OD", year + "-set-counted-and-potted", "Set counted, seedlings counted, potted and numbered");
         crossedIn(year).forEach(round::countSet);
         for (Family family : crossedIn(year - 1)) {
             for (Lot lot : family.lots()) {
@@ -225,7 +246,11 @@ public final class Larkmoor {
     }
 
     private void july(int year) {
-        book.sitting(LocalDate.of(year, 7, 18), "IN", year + "-june-drop-and-grafts-read", "Counted after the June drop, grafts read");
+        book.sitting(
+                LocalDate.of(year, 7, 18),
+                "IN",
+                year + "-june-drop-and-grafts-read",
+                "Counted after the June drop, grafts read");
         crossedIn(year).forEach(round::countAfterJune);
         LocalDate read = LocalDate.of(year, 7, 14);
         crossedIn(year - 2).forEach(family -> field.read(family, LocalDate.of(year, 3, 18), read));
@@ -239,13 +264,21 @@ public final class Larkmoor {
             book.sitting(LocalDate.of(year, 8, 4), "OD", year + "-weather-logger", "Logger read, March to July");
             holding.weather().enter(book, LocalDate.of(year, 3, 1), LocalDate.of(year, 7, 31), false);
         }
-        book.sitting(LocalDate.of(year, 9, 14), "OD", year + "-scab-and-mildew", "Scab and mildew walk; pots screened beside the checks");
+        book.sitting(
+                LocalDate.of(year, 9, 14),
+                "OD",
+                year + "-scab-and-mildew",
+                "Scab and mildew walk; pots screened beside the checks");
         health.walk(LocalDate.of(year, 8, 20));
         crossedIn(year - 1).forEach(family -> pots.screen(family, LocalDate.of(year, 8, 22)));
     }
 
     private void autumn(int year) {
-        book.sitting(LocalDate.of(year, 11, 6), "IN", year + "-harvest", "Crosses picked and seeds counted; test fruit picked and tasted");
+        book.sitting(
+                LocalDate.of(year, 11, 6),
+                "IN",
+                year + "-harvest",
+                "Crosses picked and seeds counted; test fruit picked and tasted");
         for (Family family : crossedIn(year)) {
             round.pick(family);
             seeds.cut(family, List.of("23-015", "25-018").contains(family.code()));
@@ -254,7 +287,11 @@ public final class Larkmoor {
     }
 
     private void december(int year) {
-        book.sitting(LocalDate.of(year, 12, 18), "IN", year + "-year-close", "Year closed: planted, chosen, seed into the cold");
+        book.sitting(
+                LocalDate.of(year, 12, 18),
+                "IN",
+                year + "-year-close",
+                "Year closed: planted, chosen, seed into the cold");
         health.lose(year);
         checks.plant(year);
         newGround(year);

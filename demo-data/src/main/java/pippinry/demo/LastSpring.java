@@ -51,7 +51,10 @@ final class LastSpring {
     private void january() {
         book.sitting(LocalDate.of(2026, 1, 5), "IN", "2026-second-lots-into-the-cold", "The late lots into the cold");
         for (Lot lot : family("25-018").lots()) {
-            seeds.chill(lot, LocalDate.of(2026, 1, 4), lot.code().endsWith("-2") ? "outdoors in damp sand, wire mesh" : "refrigerator, in damp sand");
+            seeds.chill(
+                    lot,
+                    LocalDate.of(2026, 1, 4),
+                    lot.code().endsWith("-2") ? "outdoors in damp sand, wire mesh" : "refrigerator, in damp sand");
         }
     }
 
@@ -60,27 +63,39 @@ final class LastSpring {
     }
 
     private void february() {
-        book.sitting(LocalDate.of(2026, 2, 22), "OD", "2026-store-and-stools", "Take-outs of the winter, stools stripped");
+        book.sitting(
+                LocalDate.of(2026, 2, 22), "OD", "2026-store-and-stools", "Take-outs of the winter, stools stripped");
         fruit.takeOut(LocalDate.of(2025, 12, 14));
         fruit.takeOut(LocalDate.of(2026, 2, 8));
         bench.strip(LocalDate.of(2026, 2, 18));
     }
 
     private void march(PollinationRound round) {
-        book.sitting(LocalDate.of(2026, 3, 20), "IN", "2026-sown-and-grafted", "First lots sown, first grafts made, crosses planned");
+        book.sitting(
+                LocalDate.of(2026, 3, 20),
+                "IN",
+                "2026-sown-and-grafted",
+                "First lots sown, first grafts made, crosses planned");
         fruit.takeOut(LocalDate.of(2026, 3, 12));
         for (Lot lot : family("25-017").lots()) {
-            LocalDate in = LocalDate.of(2025, 12, Dice.of("into cold", lot.code()).whole(1, 12));
+            LocalDate in =
+                    LocalDate.of(2025, 12, Dice.of("into cold", lot.code()).whole(1, 12));
             seeds.takeOut(lot, in, "refrigerator, in damp sand", LocalDate.of(2026, 2, 24));
             seeds.sow(lot, LocalDate.of(2026, 2, 26));
         }
         field.graftSome(family("24-016"), 34, LocalDate.of(2026, 3, 17));
-        plans.stream().filter(plan -> plan.year() == 2026).forEach(plan -> round.plan(
-                plan, parents.apply(plan.seed()), Optional.of(parents.apply(plan.pollen()))));
+        plans.stream()
+                .filter(plan -> plan.year() == 2026)
+                .forEach(plan ->
+                        round.plan(plan, parents.apply(plan.seed()), Optional.of(parents.apply(plan.pollen()))));
     }
 
     private void thisWeek() {
-        book.sitting(LocalDate.of(2026, 3, 26), "OD", "2026-first-seedlings-up", "First seedlings of 25-017 are up; tasks for the coming weeks");
+        book.sitting(
+                LocalDate.of(2026, 3, 26),
+                "OD",
+                "2026-first-seedlings-up",
+                "First seedlings of 25-017 are up; tasks for the coming weeks");
         for (Lot lot : family("25-017").lots()) {
             LocalDate sown = LocalDate.of(2026, 2, 26);
             seeds.countEmergence(lot, sown, sown, LocalDate.of(2026, 3, 26));

@@ -54,7 +54,8 @@ final class Meiosis {
         Map<Locus, List<Boolean>> loci = new EnumMap<>(Locus.class);
         for (Locus locus : Locus.values()) {
             boolean fromSeed = dice.one(seed.genome().loci().get(locus));
-            boolean fromPollen = pollen.map(kind -> dice.one(kind.genome().loci().get(locus)))
+            boolean fromPollen = pollen.map(
+                            kind -> dice.one(kind.genome().loci().get(locus)))
                     .orElseGet(() -> dice.chance(Stray.share(locus)));
             loci.put(locus, new ArrayList<>(List.of(fromSeed, fromPollen)));
         }

@@ -19,15 +19,26 @@ final class Mistakes {
     Parents parents(Holding holding, Family family, String number, int index) {
         String where = family.code() + " " + index;
         return switch (where) {
-            case "14-005 11" -> tell(
-                    number, "pots changed with 14-006: open seed of James Grieve", holding.kind("JGR"), Optional.empty());
-            case "14-006 4" -> tell(
-                    number,
-                    "pots changed with 14-005: Cox's Orange Pippin x Florina",
-                    holding.kind("COX"),
-                    Optional.of(holding.kind("FLO")));
-            case "15-007 30" -> tell(number, "an open flower was left in the bag: stray pollen", family.seed(), Optional.empty());
-            case "16-008 19" -> tell(number, "selfed: Fiesta sets a little with its own pollen", family.seed(), Optional.of(family.seed()));
+            case "14-005 11" ->
+                tell(
+                        number,
+                        "pots changed with 14-006: open seed of James Grieve",
+                        holding.kind("JGR"),
+                        Optional.empty());
+            case "14-006 4" ->
+                tell(
+                        number,
+                        "pots changed with 14-005: Cox's Orange Pippin x Florina",
+                        holding.kind("COX"),
+                        Optional.of(holding.kind("FLO")));
+            case "15-007 30" ->
+                tell(number, "an open flower was left in the bag: stray pollen", family.seed(), Optional.empty());
+            case "16-008 19" ->
+                tell(
+                        number,
+                        "selfed: Fiesta sets a little with its own pollen",
+                        family.seed(),
+                        Optional.of(family.seed()));
             default -> new Parents(family.seed(), mixedPollen(holding, family, number, index));
         };
     }
@@ -35,7 +46,11 @@ final class Mistakes {
     /** Two vials stood open on one evening of 2017, so every fifth seedling has the other father. */
     private Optional<Kind> mixedPollen(Holding holding, Family family, String number, int index) {
         if (family.code().equals("17-010") && index % 5 == 2) {
-            return tell(number, "two vials were open: GoldRush is the father", family.seed(), Optional.of(holding.kind("GOR")))
+            return tell(
+                            number,
+                            "two vials were open: GoldRush is the father",
+                            family.seed(),
+                            Optional.of(holding.kind("GOR")))
                     .pollen();
         }
         return family.pollen();

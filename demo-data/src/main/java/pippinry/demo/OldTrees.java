@@ -8,12 +8,12 @@ final class OldTrees {
 
     private static final List<String> OLD = List.of("BOS", "WOR", "RIB", "LLA");
     private static final List<String> CORDONS = List.of(
-            "FIE", "FLO", "PIN", "TOP", "COX", "SAN", "GOR", "ALK", "ENT", "CRP", "RUB", "HON", "ELS", "PRI", "DIS", "JGR",
-            "GAL", "IDA", "BRA", "KID", "SPA", "JON", "EMP", "GOD");
+            "FIE", "FLO", "PIN", "TOP", "COX", "SAN", "GOR", "ALK", "ENT", "CRP", "RUB", "HON", "ELS", "PRI", "DIS",
+            "JGR", "GAL", "IDA", "BRA", "KID", "SPA", "JON", "EMP", "GOD");
     private static final List<String> SECOND_KINDS = List.of("FAL", "GRE", "KAT", "ELL");
     private static final List<String> TOP_WORKED = List.of(
-            "FIE", "FLO", "TOP", "PIN", "COX", "SAN", "GOR", "ALK", "RUB", "HON", "ELS", "DIS", "GAL", "IDA", "KID", "LLA",
-            "WOR", "JON", "JUP", "EMP", "SUN", "KAR", "KAT", "GRE");
+            "FIE", "FLO", "TOP", "PIN", "COX", "SAN", "GOR", "ALK", "RUB", "HON", "ELS", "DIS", "GAL", "IDA", "KID",
+            "LLA", "WOR", "JON", "JUP", "EMP", "SUN", "KAR", "KAT", "GRE");
     private static final List<String> SIDES = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
 
     private final Holding holding;
@@ -74,8 +74,13 @@ final class OldTrees {
     private void cordon(String code, int place) {
         Kind kind = holding.kind(code);
         Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "graft", place <= 14 ? "M9" : "M27", 2008);
-        holding.grow(tree, book.row(Table.PLANTS).with("made_on", place <= 14 ? "about 2007" : "2010").with("certainty", "sure"));
-        holding.ground().plant(book, tree, holding.ground().place("PAR", 1, place), place <= 14 ? "about 2008" : "2011");
+        holding.grow(
+                tree,
+                book.row(Table.PLANTS)
+                        .with("made_on", place <= 14 ? "about 2007" : "2010")
+                        .with("certainty", "sure"));
+        holding.ground()
+                .plant(book, tree, holding.ground().place("PAR", 1, place), place <= 14 ? "about 2008" : "2011");
     }
 
     private void limb(String code, Tree host, double height, String side, int year) {

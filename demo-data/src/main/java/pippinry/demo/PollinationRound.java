@@ -41,7 +41,10 @@ final class PollinationRound {
         int left = family.plan().flowers();
         List<Tree> bearing = bearing(family.seed(), family.plan().year());
         for (int i = 0; left > 0; i++) {
-            int flowers = Math.min(left, family.plan().perTag() + Dice.of("flowers", family.code(), i).whole(-2, 3));
+            int flowers = Math.min(
+                    left,
+                    family.plan().perTag()
+                            + Dice.of("flowers", family.code(), i).whole(-2, 3));
             left -= flowers;
             family.boughs().add(bough(family, bearing.get(i % bearing.size()), flowers, i));
         }
@@ -61,8 +64,10 @@ final class PollinationRound {
         int year = family.plan().year();
         LocalDate day = holding.seasons().stage(family.seed(), year, 61).plusDays(index % 4);
         String lot = family.plan().kind().equals("hand") ? pollen(family, day) : "";
-        boolean neutral = year >= 2024 && index >= family.plan().flowers() / family.plan().perTag() - 2;
-        String tag = neutral ? holding.numbers().next("T-04", 2) : holding.numbers().bough(family.code());
+        boolean neutral =
+                year >= 2024 && index >= family.plan().flowers() / family.plan().perTag() - 2;
+        String tag =
+                neutral ? holding.numbers().next("T-04", 2) : holding.numbers().bough(family.code());
         Bough bough = new Bough(tag, tree, flowers, day, chance(family, day, tag));
         book.add(book.row(Table.POLLINATIONS)
                 .with("tag", tag)
@@ -82,7 +87,8 @@ final class PollinationRound {
                     default -> 1;
                 };
         double bough = StrictMath.exp(Dice.of("luck of the bough", tag).normal(0, 0.25));
-        return StrictMath.min(0.9, SET_IN_GOOD_WEATHER * kind * fertility(family) * warmth(day) * (1 - frost(family)) * bough);
+        return StrictMath.min(
+                0.9, SET_IN_GOOD_WEATHER * kind * fertility(family) * warmth(day) * (1 - frost(family)) * bough);
     }
 
     private static double fertility(Family family) {
@@ -105,7 +111,8 @@ final class PollinationRound {
     }
 
     private double frost(Family family) {
-        double lowest = holding.seasons().lowestInBloom(family.seed(), family.plan().year());
+        double lowest =
+                holding.seasons().lowestInBloom(family.seed(), family.plan().year());
         return lowest < -2.5 && !family.code().equals("17-010") ? 0.99 : lowest < -1.5 ? 0.35 : 0;
     }
 
@@ -156,7 +163,11 @@ final class PollinationRound {
         boolean timed = !book.fromNotebooks();
         book.add(book.row(Table.VISITS)
                 .with("pollination", bough.tag())
-                .with("time", timed ? day.atTime(hour, Dice.of(bough.tag(), did).whole(0, 5) * 10) : book.day(day, bough.tag()))
+                .with(
+                        "time",
+                        timed
+                                ? day.atTime(hour, Dice.of(bough.tag(), did).whole(0, 5) * 10)
+                                : book.day(day, bough.tag()))
                 .with("did", did)
                 .with("count", count)
                 .with("pollen_lot", lot)
@@ -168,21 +179,21 @@ final class PollinationRound {
     void countSet(Family family) {
         for (Bough bough : family.boughs()) {
             bough.ripen();
-            boolean counted = !book.fromNotebooks() || Dice.of("counted", bough.tag()).chance(0.5);
+            boolean counted =
+                    !book.fromNotebooks() || Dice.of("counted", bough.tag()).chance(0.5);
             LocalDate day = bough.pollinated().plusDays(22);
             book.change(
-                    Table.POLLINATIONS,
-                    bough.tag(),
-                    "cross",
-                    family.code(),
-                    "set_fruits",
-                    counted ? bough.set() : "");
+                    Table.POLLINATIONS, bough.tag(), "cross", family.code(), "set_fruits", counted ? bough.set() : "");
             if (counted) {
                 if (!book.fromNotebooks()) {
                     visit(bough, day, 17, "bag_off", bough.set(), "");
                 }
                 visit(bough, day, 18, "set", bough.set(), "");
-                lose(bough.tag(), day, bough.flowers() - bough.set(), frost(family) > 0.2 ? "frost in bloom" : "not set");
+                lose(
+                        bough.tag(),
+                        day,
+                        bough.flowers() - bough.set(),
+                        frost(family) > 0.2 ? "frost in bloom" : "not set");
             }
         }
     }
@@ -201,10 +212,12 @@ final class PollinationRound {
 
     /** Autumn: each bough's fruits are picked, or found to be gone. */
     void pick(Family family) {
-        LocalDate day = LocalDate.ofYearDay(family.plan().year(), (int) Math.round(family.seed().worth(Trait.HARVEST)));
+        LocalDate day = LocalDate.ofYearDay(
+                family.plan().year(), (int) Math.round(family.seed().worth(Trait.HARVEST)));
         for (Bough bough : family.boughs()) {
             Dice dice = Dice.of("picking", bough.tag());
-            String cause = bough.lost() ? "tag lost, fruits anonymous" : dice.one("wind", "wasps", "birds", "fell early");
+            String cause =
+                    bough.lost() ? "tag lost, fruits anonymous" : dice.one("wind", "wasps", "birds", "fell early");
             int gone = bough.afterJune() - bough.harvested();
             boolean written = gone > 0 && (!book.fromNotebooks() || dice.chance(0.3));
             book.change(
@@ -214,7 +227,13 @@ final class PollinationRound {
                     bough.lost() ? "" : bough.harvested(),
                     "loss_cause",
                     written ? cause : "");
-            visit(bough, day, 16, bough.lost() ? "lost" : "harvest", bough.lost() ? bough.afterJune() : bough.harvested(), "");
+            visit(
+                    bough,
+                    day,
+                    16,
+                    bough.lost() ? "lost" : "harvest",
+                    bough.lost() ? bough.afterJune() : bough.harvested(),
+                    "");
             if (written) {
                 lose(bough.tag(), day, gone, cause);
             }

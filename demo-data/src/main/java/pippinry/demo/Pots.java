@@ -61,7 +61,8 @@ final class Pots {
 
     /** The tray of 14-005 and 14-006 fell in May 2015; a few pots were put back from memory. */
     private static boolean trayTurned(Family family, int index) {
-        return family.code().equals("14-005") && index >= 9 && index <= 13 || family.code().equals("14-006") && index >= 3 && index <= 6;
+        return family.code().equals("14-005") && index >= 9 && index <= 13
+                || family.code().equals("14-006") && index >= 3 && index <= 6;
     }
 
     private static String seedLink(Family family, int index) {
@@ -89,7 +90,11 @@ final class Pots {
         for (Tree tree : pots(family)) {
             Dice dice = Dice.of("pot", tree.tag());
             if (dice.chance(0.04) && !mistakes.isKept(tree.labelled().code())) {
-                holding.end(tree, "dead", book.day(day, tree.tag()), dice.one("dried out", "vine weevil", "vole", "snapped off", ""));
+                holding.end(
+                        tree,
+                        "dead",
+                        book.day(day, tree.tag()),
+                        dice.one("dried out", "vine weevil", "vole", "snapped off", ""));
                 continue;
             }
             int scab = sight.potScab(tree, day.getYear());
@@ -106,7 +111,9 @@ final class Pots {
     }
 
     private static int height(Tree tree) {
-        return (int) Math.round(62 + 9 * (tree.truly().worth(Trait.VIGOUR) - 5) + Dice.of("height", tree.tag()).normal(0, 12));
+        return (int) Math.round(62
+                + 9 * (tree.truly().worth(Trait.VIGOUR) - 5)
+                + Dice.of("height", tree.tag()).normal(0, 12));
     }
 
     private void cull(Family family, Tree tree, int scab, int mildew, LocalDate day, Dice dice) {
@@ -117,7 +124,12 @@ final class Pots {
                     default -> 0;
                 };
         if (dice.chance(severity) && !mistakes.isKept(tree.labelled().code())) {
-            discard(tree, scab >= 5 ? "scab " + scab + " in the pot beside infected checks" : "mildew " + mildew + " in the pot", day);
+            discard(
+                    tree,
+                    scab >= 5
+                            ? "scab " + scab + " in the pot beside infected checks"
+                            : "mildew " + mildew + " in the pot",
+                    day);
         }
     }
 
@@ -129,7 +141,8 @@ final class Pots {
     /** December: the best-grown clean ones get a tree; others go for want of room, save those still wanted in pots. */
     List<Tree> choose(Family family, int wanted, LocalDate day) {
         List<Tree> pots = new ArrayList<>(pots(family));
-        pots.sort(Comparator.comparing((Tree tree) -> mistakes.isKept(tree.labelled().code()) ? 0 : 1)
+        pots.sort(Comparator.comparing(
+                        (Tree tree) -> mistakes.isKept(tree.labelled().code()) ? 0 : 1)
                 .thenComparing(tree -> sight.potScab(tree, day.getYear()) / 3)
                 .thenComparing(tree -> -height(tree))
                 .thenComparing(Tree::tag));

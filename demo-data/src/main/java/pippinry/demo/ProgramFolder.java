@@ -18,7 +18,10 @@ final class ProgramFolder {
         int number = 0;
         for (Edit edit : edits) {
             number++;
-            write(edit, folder.child("%03d-%s-%s".formatted(number, edit.date(), edit.slug().toLowerCase(Locale.ROOT))));
+            write(
+                    edit,
+                    folder.child("%03d-%s-%s"
+                            .formatted(number, edit.date(), edit.slug().toLowerCase(Locale.ROOT))));
         }
     }
 
@@ -29,9 +32,10 @@ final class ProgramFolder {
 
     private static void write(Edit edit, CsvFolder to) {
         to.text("reason.txt", edit.author() + ": " + edit.reason() + "\n");
-        edit.rows().forEach((table, rows) -> to.table(
-                table.fileName(),
-                table.columns(),
-                rows.stream().map(Row::line).toList()));
+        edit.rows()
+                .forEach((table, rows) -> to.table(
+                        table.fileName(),
+                        table.columns(),
+                        rows.stream().map(Row::line).toList()));
     }
 }

@@ -16,8 +16,8 @@ final class Resource {
 
     static List<NamedCsvRecord> read(String name) {
         try (InputStream stream = Resource.class.getResourceAsStream(name);
-                CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-                        .ofNamedCsvRecord(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+                CsvReader<NamedCsvRecord> csv =
+                        CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return csv.stream().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -49,14 +49,19 @@ final class SeedStore {
             full += formed - hollow;
             empty += hollow;
         }
-        LocalDate day = LocalDate.ofYearDay(family.plan().year(), (int) Math.round(family.seed().worth(Trait.HARVEST)));
+        LocalDate day = LocalDate.ofYearDay(
+                family.plan().year(), (int) Math.round(family.seed().worth(Trait.HARVEST)));
         Lot lot = new Lot("L" + family.code(), full);
         family.lots().add(lot);
         boolean counted = !book.fromNotebooks() || dice.chance(0.6);
         book.add(book.row(Table.SEEDLOTS)
                 .with("code", lot.code())
                 .with("cross", family.code())
-                .with("source", family.pollen().isEmpty() ? "open pollinated, " + family.seed().code() : "")
+                .with(
+                        "source",
+                        family.pollen().isEmpty()
+                                ? "open pollinated, " + family.seed().code()
+                                : "")
                 .with("harvested_on", book.day(day, lot.code()))
                 .with("fruits", family.fruits())
                 .with("seeds_full", full)
@@ -103,7 +108,11 @@ final class SeedStore {
     void takeOut(Lot lot, LocalDate from, String how, LocalDate to) {
         book.change(Table.CHILLING, chillRow(lot, from, how).key(), "to", book.day(to, "out", lot.code()));
         Dice dice = Dice.of("cold", lot.code());
-        lose(lot, dice.binomial(lot.full(), how.startsWith("outdoors") ? 0.06 : 0.02), to, how.startsWith("outdoors") ? "mice" : "mould in the cold");
+        lose(
+                lot,
+                dice.binomial(lot.full(), how.startsWith("outdoors") ? 0.06 : 0.02),
+                to,
+                how.startsWith("outdoors") ? "mice" : "mould in the cold");
     }
 
     private void lose(Lot lot, int seeds, LocalDate day, String cause) {
@@ -112,7 +121,9 @@ final class SeedStore {
     }
 
     private void loss(Lot lot, int number, LocalDate day, String cause) {
-        if (number > 0 && (!book.fromNotebooks() || Dice.of("written", lot.code(), cause).chance(0.5))) {
+        if (number > 0
+                && (!book.fromNotebooks()
+                        || Dice.of("written", lot.code(), cause).chance(0.5))) {
             book.add(book.row(Table.LOSSES)
                     .with("subject", lot.code())
                     .with("date", book.day(day, lot.code(), cause))

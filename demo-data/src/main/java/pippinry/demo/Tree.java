@@ -88,7 +88,8 @@ final class Tree {
 
     /** Stands in the field, on a wall or a branch, rather than in a pot or bed. */
     boolean inField() {
-        return alive && (isLimb() || place.filter(where -> !where.block().isBed()).isPresent());
+        return alive
+                && (isLimb() || place.filter(where -> !where.block().isBed()).isPresent());
     }
 
     void fruit(int year) {

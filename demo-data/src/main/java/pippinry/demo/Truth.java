@@ -2,7 +2,6 @@ package pippinry.demo;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Writes what is true of Larkmoor and not in its records, so that what the program infers can be judged. */
 final class Truth {
@@ -20,7 +19,8 @@ final class Truth {
     void write(CsvFolder folder) {
         folder.clear();
         folder.table("breeding-values.csv", List.of("genotype", "trait", "breeding_value", "worth"), values());
-        folder.table("genes.csv", List.of("genotype", "s_alleles", "rvi6", "acs1", "ma", "myb1", "inbreeding"), genes());
+        folder.table(
+                "genes.csv", List.of("genotype", "s_alleles", "rvi6", "acs1", "ma", "myb1", "inbreeding"), genes());
         folder.table("parents.csv", List.of("genotype", "seed_parent", "pollen_parent"), parents());
         folder.table("mistakes.csv", List.of("number", "what_happened"), told());
         folder.table("plants.csv", List.of("plant", "genotype", "first_flower"), plants());
@@ -75,8 +75,7 @@ final class Truth {
         return holding.trees().stream()
                 .filter(tree -> tree.truly().isSeedling())
                 .filter(tree -> tree.place().isPresent() || tree.labelled() != tree.truly())
-                .map(tree -> List.of(
-                        tree.tag(), tree.truly().code(), Integer.toString(tree.firstFlower())))
+                .map(tree -> List.of(tree.tag(), tree.truly().code(), Integer.toString(tree.firstFlower())))
                 .toList();
     }
 

@@ -91,10 +91,7 @@ final class Upkeep {
     }
 
     void task(String batch, LocalDate day, String text) {
-        book.add(book.row(Table.TASKS)
-                .with("batch", batch)
-                .with("date", day)
-                .with("text", text));
+        book.add(book.row(Table.TASKS).with("batch", batch).with("date", day).with("text", text));
     }
 
     void note(String subject, LocalDate day, String text) {
@@ -126,7 +123,14 @@ final class Upkeep {
         for (LocalDate day = LocalDate.of(year, 5, 1); day.getMonthValue() == 5; day = day.plusDays(1)) {
             double lowest = holding.weather().lowest(day);
             if (lowest < -1.2) {
-                event(day, "all", "frost", lowest, lowest < -2.5 ? "open flowers brown, most set lost" : lowest < -1.8 ? "about a third of open flowers brown" : "none seen");
+                event(
+                        day,
+                        "all",
+                        "frost",
+                        lowest,
+                        lowest < -2.5
+                                ? "open flowers brown, most set lost"
+                                : lowest < -1.8 ? "about a third of open flowers brown" : "none seen");
             }
         }
     }

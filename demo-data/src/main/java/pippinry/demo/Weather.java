@@ -32,8 +32,8 @@ final class Weather {
             Map.entry(2024, 0.2),
             Map.entry(2025, 0.6),
             Map.entry(2026, 0.1));
-    private static final Map<Integer, Double> WETNESS = Map.of(
-            2012, 1.35, 2013, 0.8, 2015, 1.1, 2018, 0.5, 2019, 1.1, 2022, 0.6, 2023, 1.2, 2024, 1.35, 2025, 0.7);
+    private static final Map<Integer, Double> WETNESS =
+            Map.of(2012, 1.35, 2013, 0.8, 2015, 1.1, 2018, 0.5, 2019, 1.1, 2022, 0.6, 2023, 1.2, 2024, 1.35, 2025, 0.7);
     private static final Map<LocalDate, Double> FROST = Map.of(
             LocalDate.of(2017, 5, 18), -3.1,
             LocalDate.of(2017, 5, 19), -2.2,
@@ -78,9 +78,8 @@ final class Weather {
 
     private static double meanOf(LocalDate day) {
         double wave = StrictMath.cos(2 * StrictMath.PI * (day.getDayOfYear() - 25) / 365.25);
-        double spring = day.getMonthValue() >= 2 && day.getMonthValue() <= 5
-                ? SPRING.getOrDefault(day.getYear(), 0.0)
-                : 0;
+        double spring =
+                day.getMonthValue() >= 2 && day.getMonthValue() <= 5 ? SPRING.getOrDefault(day.getYear(), 0.0) : 0;
         return 8.7 - 6.0 * wave + spring;
     }
 
