@@ -11,4 +11,9 @@ public interface TaskSource {
 
     /** Tasks due on some day from {@code from} to {@code to}, also those overdue before {@code today}; done ones too. */
     List<DueTask> tasks(Program program, LocalDate today, LocalDate from, LocalDate to);
+
+    /** What this source has to do without for this program and what that means, a sentence each; empty if nothing. */
+    default List<String> missing(Program program) {
+        return List.of();
+    }
 }
