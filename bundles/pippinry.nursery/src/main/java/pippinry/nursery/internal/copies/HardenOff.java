@@ -1,0 +1,45 @@
+package pippinry.nursery.internal.copies;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Stream;
+import pippinry.model.ask.DueTask;
+import pippinry.nursery.internal.work.LastFrost;
+import pippinry.nursery.internal.work.Look;
+import pippinry.nursery.internal.work.WorkRule;
+
+/**
+ * Potted seedlings are hardened off in the one or two weeks before frost is over here: shade and shelter first, out by day,
+ * then nights (common practice, no source). Last frost by the program's own weather.
+ */
+public final class HardenOff implements WorkRule {
+
+    @Override
+    public String name() {
+        return "harden-off";
+    }
+
+    @Override
+    public Stream<DueTask> find(Look look) {
+        return PottedFamily.of(look).map(family -> task(look, family));
+    }
+
+    private DueTask task(Look look, PottedFamily family) {
+        LocalDate frost = look.lastFrost(family.year());
+        return new DueTask(
+                family.batch(),
+                name(),
+                frost.minusDays(look.term("hardening-off").latest()),
+                frost,
+                "Harden off " + family.count() + " of " + family.batch() + ": shade first, out by day, then nights",
+                frostWords(look, family.year()) + "; wait a week when frost is forecast",
+                Optional.empty());
+    }
+
+    static String frostWords(Look look, int year) {
+        LastFrost frost = LastFrost.of(look.program());
+        return frost.expected(year)
+                .map(day -> "frost is over by " + day + " in nine of ten springs (" + frost.springs() + " on file)")
+                .orElse("last frost is not known here: dated by the calendar");
+    }
+}

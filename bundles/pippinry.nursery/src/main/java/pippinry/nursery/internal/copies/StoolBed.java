@@ -1,0 +1,84 @@
+package pippinry.nursery.internal.copies;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pippinry.model.ask.DueTask;
+import pippinry.model.record.Plant;
+import pippinry.nursery.internal.work.Caution;
+import pippinry.nursery.internal.work.Look;
+import pippinry.nursery.internal.work.WorkRule;
+
+/**
+ * The bed's two works: mounds go up when shoots are 15 cm long, in May and June, and again in July (Hoying 2015, Vegetative
+ * rootstock and finished apple tree production, Cornell slides, for the length; months common practice, no source); rooted
+ * shoots are stripped and graded in February and March (common practice, no source).
+ */
+public final class StoolBed implements WorkRule {
+
+    @Override
+    public String name() {
+        return "stool-bed";
+    }
+
+    @Override
+    public Stream<DueTask> find(Look look) {
+        Map<String, List<Plant>> stocks = Roster.of(look.program()).stools().stream()
+                .collect(Collectors.groupingBy(StoolBed::stock, TreeMap::new, Collectors.toList()));
+        return stocks.entrySet().stream()
+                .flatMap(stock ->
+                        look.crossYears().boxed().flatMap(year -> tasks(look, year, stock.getKey(), stock.getValue())));
+    }
+
+    private static String stock(Plant mother) {
+        return mother.genotype().orElseThrow().text();
+    }
+
+    private Stream<DueTask> tasks(Look look, int year, String stock, List<Plant> mothers) {
+        String bed = mothers.size() + " mothers";
+        int now = look.hemisphere().crossYear(look.today());
+        return year < now
+                ? Stream.empty()
+                : Stream.of(
+                        task(
+                                look,
+                                year,
+                                stock,
+                                new int[] {2, 1, 3, 31},
+                                "Strip the stools of " + stock + ", count and grade the liners",
+                                bed,
+                                Caution.BLADES.line()),
+                        task(
+                                look,
+                                year,
+                                stock,
+                                new int[] {5, 25, 6, 20},
+                                "Mound the stools of " + stock + " when shoots are 15 cm long",
+                                bed + "; cover the lowest 10 cm",
+                                Optional.empty()),
+                        task(
+                                look,
+                                year,
+                                stock,
+                                new int[] {7, 1, 7, 31},
+                                "Mound the stools of " + stock + " again",
+                                bed + "; not above 15 to 30 cm in all",
+                                Optional.empty()));
+    }
+
+    /** @param days month and day from which and until when, as in the north */
+    private DueTask task(
+            Look look, int year, String stock, int[] days, String text, String detail, Optional<String> caution) {
+        return new DueTask(
+                stock,
+                name(),
+                look.hemisphere().day(year, days[0], days[1]),
+                look.hemisphere().day(year, days[2], days[3]),
+                text,
+                detail,
+                caution);
+    }
+}
