@@ -61,6 +61,7 @@ final class Rules {
             faults.add(new Fault(number, kind.table(), key, kind.key().get(0).name(), key, "this is on file already"));
         }
         for (Column column : kind.columns()) {
+            checkBlanks(number, kind, key, column, row.value());
             for (String code : kind.cited(row.value(), column)) {
                 checkCited(number, kind, key, column, code);
             }
@@ -68,6 +69,16 @@ final class Rules {
         checkNumber(number, kind, key);
         if (row.value() instanceof Genotype genotype) {
             checkDescent(number, genotype);
+        }
+    }
+
+    /** Nobody sees a blank around a name, yet it would make two of one. */
+    private <T extends Record> void checkBlanks(int number, Kind<T> kind, String key, Column column, T row) {
+        if (column.isText() && (column.needed() || kind.key().contains(column))) {
+            String text = kind.cell(row, column);
+            if (!text.equals(text.strip())) {
+                faults.add(new Fault(number, kind.table(), key, column.name(), text, "blanks stand around it"));
+            }
         }
     }
 

@@ -30,6 +30,11 @@ public final class Subjects {
                 .findFirst();
     }
 
+    /** Whether records of this kind may be spoken of by their key. */
+    public static boolean mayBe(Kind<?> kind) {
+        return NUMBERED.contains(kind);
+    }
+
     /** Whether the code names a record, or a place of a block on file as {@code block/row/place}. */
     public static boolean isOnFile(Program program, String code) {
         return kindOf(program, code).isPresent() || isPlace(program, code);

@@ -78,6 +78,16 @@ class ProgramTest {
     }
 
     @Test
+    void aNameWithABlankAfterItIsRefused() throws Exception {
+        Edit edit = Edit.by("IN", "goal")
+                .put(Kinds.GOALS, row(Kinds.GOALS, "trait", "brix "))
+                .done();
+        EditRefused refused =
+                assertThrows(EditRefused.class, () -> Program.empty().apply(edit, NOW));
+        assertEquals("goals brix , trait 'brix ': blanks stand around it", refused.getMessage());
+    }
+
+    @Test
     void nobodyDescendsFromItself() throws Exception {
         Edit edit = Edit.by("IN", "loop")
                 .put(Kinds.GENOTYPES, genotype("code", "A", "seed_parent", "B"))

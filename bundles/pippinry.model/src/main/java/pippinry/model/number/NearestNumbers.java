@@ -3,7 +3,6 @@ package pippinry.model.number;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -22,18 +21,18 @@ public final class NearestNumbers {
     /** A number with more slips than this is no help. */
     private static final double FARTHEST = 3;
 
-    private static final List<Set<Character>> ALIKE = List.of(
-            Set.of('0', 'O', 'D', 'Q'),
-            Set.of('1', 'I', 'L', '7'),
-            Set.of('2', 'Z'),
-            Set.of('5', 'S'),
-            Set.of('6', 'G', 'B'),
-            Set.of('8', 'B', '3'),
-            Set.of('4', '9'),
-            Set.of('U', 'V'),
-            Set.of('-', '/', '.', ' '));
+    private static final List<String> ALIKE = List.of("0ODQ", "1IL7", "2Z", "5S", "6GB", "8B3", "49", "UV", "-/. ");
+    private static final boolean[][] LOOKS = looks();
 
     private NearestNumbers() {}
+
+    private static boolean[][] looks() {
+        boolean[][] looks = new boolean[128][128];
+        for (String signs : ALIKE) {
+            signs.chars().forEach(one -> signs.chars().forEach(other -> looks[one][other] = true));
+        }
+        return looks;
+    }
 
     private record Near(String number, double distance) {}
 
@@ -43,12 +42,28 @@ public final class NearestNumbers {
      * @param typed without a check character
      */
     public static List<String> of(String typed, Stream<String> onFile, int count) {
-        return onFile.map(number -> new Near(number, distance(typed, number)))
+        return onFile.filter(number -> Math.abs(number.length() - typed.length()) <= FARTHEST)
+                .map(number -> new Near(number, distance(typed, number)))
                 .filter(near -> near.distance() <= FARTHEST)
                 .sorted(Comparator.comparingDouble(Near::distance).thenComparing(Near::number))
                 .limit(count)
                 .map(Near::number)
                 .toList();
+    }
+
+    /** The same for a number typed with its check character, which tells more of what was meant. */
+    public static List<String> of(Reading typed, Stream<String> onFile, int count) {
+        if (typed.given().isEmpty()) {
+            return of(typed.number(), onFile, count);
+        }
+        Stream<String> checked = onFile.filter(CheckCharacter::isReckonable).map(number -> number + checkOf(number));
+        return of(typed.number() + "=" + typed.given().get(), checked, count).stream()
+                .map(number -> number.substring(0, number.lastIndexOf('=')))
+                .toList();
+    }
+
+    private static String checkOf(String number) {
+        return "=" + CheckCharacter.of(number);
     }
 
     /** How far apart two numbers are, in slips; capitals and small letters are the same. */
@@ -86,7 +101,6 @@ public final class NearestNumbers {
         if (one == other) {
             return 0;
         }
-        boolean alike = ALIKE.stream().anyMatch(signs -> signs.contains(one) && signs.contains(other));
-        return alike ? LOOKS_ALIKE : SLIP;
+        return one < LOOKS.length && other < LOOKS.length && LOOKS[one][other] ? LOOKS_ALIKE : SLIP;
     }
 }

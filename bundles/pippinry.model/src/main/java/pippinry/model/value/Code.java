@@ -7,9 +7,19 @@ package pippinry.model.value;
 public record Code<T>(String text) implements Comparable<Code<T>> {
 
     public Code {
-        if (text.isBlank() || !text.equals(text.strip())) {
-            throw new IllegalArgumentException("a code without blanks around it");
+        if (!isTidy(text)) {
+            throw new IllegalArgumentException("a code without blanks around it or signs that nobody sees");
         }
+    }
+
+    /** Whether what a person sees is all there is: no blanks around it, no line's end, no sign without a width. */
+    static boolean isTidy(String text) {
+        return !text.isBlank()
+                && text.equals(text.strip())
+                && text.codePoints()
+                        .noneMatch(sign -> Character.isISOControl(sign)
+                                || Character.getType(sign) == Character.FORMAT
+                                || Character.isSpaceChar(sign) && sign != ' ');
     }
 
     public static <T> Code<T> of(String text) {

@@ -4,7 +4,7 @@ package pippinry.model.value;
 public record Subject(String text) {
 
     public Subject {
-        if (text.isBlank() || !text.equals(text.strip())) {
+        if (!Code.isTidy(text)) {
             throw new IllegalArgumentException("the code of a record on file");
         }
     }

@@ -35,6 +35,18 @@ class NearestNumbersTest {
     }
 
     @Test
+    void theCheckTellsWhichOfTwoWasMeant() {
+        Reading swapped = Reading.of("26-014-037=" + CheckCharacter.of("26-014-073"));
+        assertEquals(
+                List.of("26-014-073", "26-014-031"),
+                NearestNumbers.of(swapped, Stream.of("26-014-031", "26-014-073"), 5));
+        assertEquals(
+                "26-014-031",
+                NearestNumbers.of("26-014-037", Stream.of("26-014-031", "26-014-073"), 5)
+                        .get(0));
+    }
+
+    @Test
     void aNumberTooFarAwayIsNotOffered() {
         assertEquals(List.of(), NearestNumbers.of("GOLD", Stream.of("26-014-073"), 5));
     }

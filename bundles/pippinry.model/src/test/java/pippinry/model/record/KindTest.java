@@ -52,6 +52,8 @@ class KindTest {
             delimiter = ';',
             value = {
                 "code;'';something: this cell may not be empty",
+                "code;X\u00a0;a code without blanks around it or signs that nobody sees",
+                "code;X\u200b;a code without blanks around it or signs that nobody sees",
                 "code;self;a code other than op, self and unknown, and without |",
                 "code;A|B;a code other than op, self and unknown, and without |",
                 "kind;apple;one of: cultivar, species, seedling, selection, rootstock, sport",
