@@ -1,6 +1,7 @@
 package pippinry.model;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,11 @@ public final class Program {
         Map<Kind<?>, Table<?>> tables = new HashMap<>();
         Kinds.ALL.forEach(kind -> tables.put(kind, Tables.empty(kind)));
         return new Program(0, Instant.EPOCH, tables);
+    }
+
+    /** Begins to put a program together again from rows that were checked when they were entered. */
+    public static Restoring restoring() {
+        return new Restoring();
     }
 
     /** Number of the last edit in it; 0 before the first. */
@@ -82,7 +88,20 @@ public final class Program {
      * @throws EditRefused with every fault, if a code would stand for two records, name none, or a rule be broken
      */
     public Outcome apply(Edit wanted, Instant at) throws EditRefused {
-        List<Settled<?>> changes = new Settling(this).settle(wanted);
+        return checked(new Settling(this).settle(wanted), at);
+    }
+
+    /**
+     * The program after the reverse of changes that an earlier edit made.
+     *
+     * @throws EditRefused if a row does not stand as that edit left it, or a rule would be broken
+     */
+    public Outcome takeBack(List<Settled<?>> done, Instant at) throws EditRefused {
+        List<Settled<?>> changes = new Reversal(this).of(done);
+        return checked(changes, at);
+    }
+
+    private Outcome checked(List<Settled<?>> changes, Instant at) throws EditRefused {
         Program after = with(changes, edit + 1, at);
         List<Fault> faults = new Rules(after).check(changes);
         if (!faults.isEmpty()) {
@@ -95,8 +114,8 @@ public final class Program {
     public Program with(List<Settled<?>> changes, long number, Instant at) {
         Map<Kind<?>, Table<?>> next = new HashMap<>(tables);
         Map<Kind<?>, List<Settled<?>>> byKind = new HashMap<>();
-        changes.forEach(change -> byKind.computeIfAbsent(change.kind(), any -> new java.util.ArrayList<>())
-                .add(change));
+        changes.forEach(change ->
+                byKind.computeIfAbsent(change.kind(), any -> new ArrayList<>()).add(change));
         byKind.forEach((kind, some) -> next.put(kind, Tables.with(table(kind), some)));
         return new Program(number, at, next);
     }
@@ -104,5 +123,26 @@ public final class Program {
     /** Every fault of the program as it stands; empty if it holds together. */
     public List<Fault> faults() {
         return new Rules(this).checkAll();
+    }
+
+    /** A program while its tables are being filled from disk. */
+    public static final class Restoring {
+
+        private final Map<Kind<?>, Table<?>> tables = new HashMap<>(empty().tables);
+
+        private Restoring() {}
+
+        /**
+         * @param rows all rows of the table, in the order of their ids
+         * @param nextId that the next new row gets, above all ids ever given
+         */
+        public <T extends Record> Restoring table(Kind<T> kind, List<Row<T>> rows, int nextId) {
+            tables.put(kind, Tables.of(kind, rows, nextId));
+            return this;
+        }
+
+        public Program program(long edit, Instant time) {
+            return new Program(edit, time, Map.copyOf(tables));
+        }
     }
 }

@@ -41,6 +41,11 @@ final class RecordTable<T extends Record> implements Table<T> {
         return new RecordTable<>(kind, IntTrie.empty(), TextTrie.empty(), TextTrie.empty(), 0);
     }
 
+    static <T extends Record> RecordTable<T> of(Kind<T> kind, List<Row<T>> rows, int nextId) {
+        RecordTable<T> table = RecordTable.empty(kind).with(rows, List.of());
+        return new RecordTable<>(kind, table.byId, table.byKey, table.citing, Math.max(nextId, table.nextId));
+    }
+
     @Override
     public Kind<T> kind() {
         return kind;
@@ -82,6 +87,8 @@ final class RecordTable<T extends Record> implements Table<T> {
     public RecordTable<T> with(List<Row<T>> put, List<Integer> removed) {
         Draft draft = new Draft();
         removed.forEach(draft::remove);
+        // All out before any in, so that two rows may change keys with each other.
+        put.stream().map(Row::id).filter(id -> get(id).isPresent()).forEach(draft::remove);
         put.forEach(draft::put);
         return draft.table();
     }
@@ -111,9 +118,6 @@ final class RecordTable<T extends Record> implements Table<T> {
         }
 
         void put(Row<T> row) {
-            if (ids.get(row.id()).isPresent()) {
-                remove(row.id());
-            }
             ids = ids.with(row.id(), row.value());
             keys = kind.keyOf(row.value()).map(key -> keys.with(key, row.id())).orElse(keys);
             next = Math.max(next, row.id() + 1);

@@ -15,6 +15,10 @@ final class Tables {
         return RecordTable.empty(kind);
     }
 
+    static <T extends Record> Table<T> of(Kind<T> kind, List<Row<T>> rows, int nextId) {
+        return RecordTable.of(kind, rows, nextId);
+    }
+
     /** The last change of a row counts. */
     @SuppressWarnings("unchecked")
     static <T extends Record> Table<T> with(Table<T> table, List<Settled<?>> changes) {
