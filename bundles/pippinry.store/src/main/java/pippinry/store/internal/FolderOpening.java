@@ -1,0 +1,162 @@
+package pippinry.store.internal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import pippinry.model.Program;
+import pippinry.model.ProgramStore;
+import pippinry.model.StoreFailed;
+import pippinry.store.internal.kept.Keeping;
+import pippinry.store.internal.kept.Kept;
+import pippinry.store.internal.kept.StoreFolder;
+import pippinry.store.internal.ledger.Backup;
+import pippinry.store.internal.ledger.Durability;
+import pippinry.store.internal.ledger.Edits;
+import pippinry.store.internal.ledger.Ledger;
+import pippinry.store.internal.ledger.LedgerFolder;
+import pippinry.store.internal.ledger.LedgerOpening;
+import pippinry.store.internal.ledger.NewerFormat;
+import pippinry.store.internal.ledger.SetAside;
+import pippinry.store.internal.ledger.Trouble;
+
+/** Opens one program folder. */
+final class FolderOpening {
+
+    private final Path folder;
+    private final Clock clock;
+    private final Durability durability;
+    private final Announcement announcement;
+    private final List<String> notices = new ArrayList<>();
+
+    FolderOpening(Path folder, Clock clock, Durability durability, Announcement announcement) {
+        this.folder = folder.toAbsolutePath().normalize();
+        this.clock = clock;
+        this.durability = durability;
+        this.announcement = announcement;
+    }
+
+    ProgramStore create() {
+        try {
+            refuseIfFilled();
+            Files.createDirectories(folder);
+            return locked(this::begin);
+        } catch (IOException e) {
+            throw Trouble.with("The program was not made", folder, e);
+        }
+    }
+
+    private void refuseIfFilled() throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            if (files.findAny().isPresent()) {
+                throw new StoreFailed("A new program needs a folder that is empty or not there yet, and " + folder
+                        + " is not empty. Choose another.");
+            }
+        }
+    }
+
+    private LedgerStore begin(FolderLock lock) throws IOException {
+        Files.writeString(folder.resolve("about.txt"), About.TEXT);
+        Ledger ledger = new LedgerOpening(folder, durability, clock).create();
+        return store(lock, ledger, Program.empty(), new StoreFolder(folder, setAside()));
+    }
+
+    ProgramStore open() {
+        refuseIfNone();
+        try {
+            NewerFormat.check(LedgerFolder.of(folder));
+            return locked(this::open);
+        } catch (IOException e) {
+            throw Trouble.with("The program could not be opened", folder, e);
+        }
+    }
+
+    ProgramStore openToRead() {
+        refuseIfNone();
+        try {
+            LedgerOpening opening = new LedgerOpening(folder, durability, clock);
+            Edits edits = opening.read();
+            return new ReadStore(folder, clock, edits, opening.notices());
+        } catch (IOException e) {
+            throw Trouble.with("The program could not be opened", folder, e);
+        }
+    }
+
+    private void refuseIfNone() {
+        if (!LedgerFolder.of(folder).isThere()) {
+            throw new StoreFailed("There is no program in " + folder
+                    + ". Name the folder that holds 'ledger', or make a" + " new program.");
+        }
+    }
+
+    private interface Opening {
+        LedgerStore open(FolderLock lock) throws IOException;
+    }
+
+    private LedgerStore locked(Opening opening) throws IOException {
+        FolderLock lock = FolderLock.take(folder, LockHolder.thisProcess(clock.instant()));
+        try {
+            return opening.open(lock);
+        } catch (IOException | RuntimeException | Error e) {
+            lock.close();
+            throw e;
+        }
+    }
+
+    /** The store folder is read while the ledger is checked. */
+    private LedgerStore open(FolderLock lock) throws IOException {
+        StoreFolder store = new StoreFolder(folder, setAside());
+        CompletableFuture<Optional<Kept>> loading = CompletableFuture.supplyAsync(store::load);
+        try {
+            LedgerOpening opening = new LedgerOpening(folder, durability, clock);
+            Ledger ledger = opening.open();
+            notices.addAll(opening.notices());
+            Optional<Kept> kept = loading.join().filter(found -> agrees(found, ledger));
+            return kept.isPresent() ? store(lock, ledger, kept.get().program(), store) : rebuilt(lock, ledger, store);
+        } catch (IOException | RuntimeException | Error e) {
+            loading.join();
+            store.close();
+            throw e;
+        }
+    }
+
+    private static boolean agrees(Kept kept, Ledger ledger) {
+        long edit = kept.program().edit();
+        return edit <= ledger.last() && (edit == 0 || ledger.edit(edit).sum() == kept.sum());
+    }
+
+    private LedgerStore rebuilt(FolderLock lock, Ledger ledger, StoreFolder store) throws IOException {
+        String why = store.amiss().isEmpty() ? "it did not agree with the ledger" : store.amiss();
+        Optional<Path> old = store.beginAnew();
+        if (ledger.last() > 0) {
+            notices.add("The fast copy of the program was made again from the ledger, because " + why
+                    + "; nothing is lost."
+                    + old.map(path -> " The old one is kept as " + path + ".").orElse(""));
+        }
+        return store(lock, ledger, Program.empty(), store);
+    }
+
+    private LedgerStore store(FolderLock lock, Ledger ledger, Program from, StoreFolder store) {
+        Program now = new Replay(ledger, from).to(ledger.last());
+        Keeping keeping = new Keeping(store, "pippinry-store " + folder.getFileName());
+        if (now.edit() > from.edit()) {
+            // Simpler than listing what changed, and rare: the last process did not close the program.
+            keeping.oweAll(now, ledger.edit(now.edit()).sum());
+        }
+        keeping.start();
+        Background background = new Background(keeping, new Backup(folder, durability, setAside()), notices);
+        return new LedgerStore(folder, clock, ledger, now, background, announcement, lock);
+    }
+
+    private SetAside setAside() {
+        return new SetAside(folder, clock);
+    }
+}

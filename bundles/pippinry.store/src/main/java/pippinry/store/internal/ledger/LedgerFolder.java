@@ -1,0 +1,59 @@
+package pippinry.store.internal.ledger;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The files of a ledger, {@code 000001.jsonl} and so on, or of its backup. */
+public record LedgerFolder(Path path) {
+
+    private static final String NAME = "\\d{6}\\.jsonl";
+
+    /** The ledger in a program folder. */
+    public static LedgerFolder of(Path program) {
+        return new LedgerFolder(program.resolve("ledger"));
+    }
+
+    static LedgerFolder backupOf(Path program) {
+        return new LedgerFolder(program.resolve("backup"));
+    }
+
+    public boolean isThere() {
+        return Files.isRegularFile(file(1)) || lastOrNone() > 0;
+    }
+
+    Path file(int segment) {
+        return path.resolve("%06d.jsonl".formatted(segment));
+    }
+
+    /** Numbers of the files that are there, in order. */
+    List<Integer> segments() throws IOException {
+        if (!Files.isDirectory(path)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(path)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.matches(NAME))
+                    .map(name -> Integer.valueOf(name.substring(0, 6)))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private int lastOrNone() {
+        try {
+            List<Integer> segments = segments();
+            return segments.isEmpty() ? 0 : segments.get(segments.size() - 1);
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
+    /** The file's length; 0 if it is not there. */
+    long length(int segment) throws IOException {
+        Path file = file(segment);
+        return Files.exists(file) ? Files.size(file) : 0;
+    }
+}

@@ -1,0 +1,221 @@
+package pippinry.store.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static pippinry.store.internal.Rows.genotype;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pippinry.model.Edit;
+import pippinry.model.EditRefused;
+import pippinry.model.HistoryLine;
+import pippinry.model.Program;
+import pippinry.model.ProgramStore;
+import pippinry.model.StoreFailed;
+import pippinry.model.record.Kind;
+import pippinry.model.record.Kinds;
+
+class LedgerStoreTest {
+
+    @TempDir
+    Path temp;
+
+    private TestFolder folder;
+
+    @BeforeEach
+    void setUp() {
+        folder = new TestFolder(temp.resolve("larkmoor"));
+    }
+
+    @Test
+    void whatWasPutIsThereAfterReopening() throws Exception {
+        Program before;
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            put(store, "ELS", "Elstar");
+            before = store.now();
+        }
+        try (ProgramStore store = folder.open()) {
+            assertAlike(before, store.now());
+            assertEquals(List.of(), store.notices());
+            assertEquals(2, store.history().size());
+        }
+    }
+
+    @Test
+    void undoAndRedoGoBackAndForthAndStayOnRecord() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            put(store, "FIE", "Fiesta, the second tree");
+            put(store, "ELS", "Elstar");
+            assertEquals(3, store.undoable().orElseThrow().number());
+            assertEquals(3, store.undo("IN").takesBack().getAsLong());
+            assertEquals(2, store.undo("IN").takesBack().getAsLong());
+            assertEquals("Fiesta", name(store.now(), "FIE"));
+            assertEquals(2, store.redoable().orElseThrow().number());
+            assertEquals("brought again: FIE", store.redo("IN").reason());
+            assertEquals("Fiesta, the second tree", name(store.now(), "FIE"));
+            assertEquals(3, store.redoable().orElseThrow().number());
+            store.redo("IN");
+            assertEquals(Optional.empty(), store.redoable());
+            assertEquals("Elstar", name(store.now(), "ELS"));
+            assertEquals(3, store.undoable().orElseThrow().number());
+            store.undo("IN");
+            put(store, "GD", "Golden Delicious");
+            assertEquals(Optional.empty(), store.redoable());
+            assertThrows(EditRefused.class, () -> store.redo("IN"));
+            assertEquals(9, store.history().size());
+            assertEquals(8, store.history().get(2).takenBackBy().getAsLong());
+            assertTrue(store.history().get(1).takenBackBy().isEmpty());
+        }
+    }
+
+    @Test
+    void undoStopsAtTheFirstEdit() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            store.undo("IN");
+            assertEquals(Optional.empty(), store.undoable());
+            assertEquals(
+                    "there is no edit to take back",
+                    assertThrows(EditRefused.class, () -> store.undo("IN"))
+                            .faults()
+                            .get(0)
+                            .reason());
+        }
+    }
+
+    @Test
+    void anOlderEditIsTakenBackUnlessLaterOnesChangedItsRecords() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            put(store, "ELS", "Elstar");
+            put(store, "FIE", "Fiesta, the second tree");
+            EditRefused refused = assertThrows(EditRefused.class, () -> store.takeBack(1, "IN"));
+            assertEquals(
+                    "genotypes FIE: edit 3 (IN: FIE) changed it since; take that back first", refused.getMessage());
+            store.takeBack(2, "IN");
+            assertTrue(store.now().table(Kinds.GENOTYPES).find("ELS").isEmpty());
+            assertThrows(EditRefused.class, () -> store.takeBack(2, "IN"));
+            store.takeBack(3, "IN");
+            store.takeBack(1, "IN");
+            assertEquals(0, store.now().table(Kinds.GENOTYPES).size());
+        }
+    }
+
+    @Test
+    void theProgramCanBeSeenAsOfAnyDay() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            folder.pass(Duration.ofDays(2));
+            put(store, "FIE", "Fiesta, the second tree");
+            put(store, "ELS", "Elstar");
+            folder.pass(Duration.ofDays(2));
+            store.undo("IN");
+            LocalDate first = LocalDate.of(2026, 3, 27);
+            assertEquals(
+                    0, store.asOf(first.minusDays(1)).table(Kinds.GENOTYPES).size());
+            assertEquals("Fiesta", name(store.asOf(first), "FIE"));
+            assertEquals("Fiesta", name(store.asOf(first.plusDays(1)), "FIE"));
+            assertEquals(2, store.asOf(first.plusDays(2)).table(Kinds.GENOTYPES).size());
+            assertEquals(3, store.asOf(first.plusDays(3)).edit());
+            assertAlike(store.now(), store.asOf(first.plusDays(400)));
+        }
+    }
+
+    @Test
+    void timeNeverRunsBackwards() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            HistoryLine first = put(store, "FIE", "Fiesta");
+            folder.pass(Duration.ofHours(-3));
+            assertEquals(first.time(), put(store, "ELS", "Elstar").time());
+        }
+    }
+
+    @Test
+    void aSecondOpenerIsToldWhoHasIt() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            String refused = assertThrows(StoreFailed.class, folder::open).getMessage();
+            assertTrue(refused.contains("process " + ProcessHandle.current().pid()), refused);
+            try (ProgramStore reading = folder.openToRead()) {
+                assertTrue(reading.readOnly());
+                assertAlike(store.now(), reading.now());
+                assertThrows(StoreFailed.class, () -> put(reading, "ELS", "Elstar"));
+            }
+        }
+        folder.open().close();
+    }
+
+    @Test
+    void aLargeEditIsOnePieceAndIsReadInParts() throws Exception {
+        Program before;
+        try (ProgramStore store = folder.create()) {
+            Edit.Draft draft = Edit.by("IN", "many");
+            for (int i = 0; i < 2_500; i++) {
+                draft.put(Kinds.GENOTYPES, genotype("G_" + i, "number " + i));
+            }
+            HistoryLine line = store.apply(draft.done());
+            assertEquals(2_500, line.records());
+            assertEquals(2_500, store.changesOf(line.number()).size());
+            before = store.now();
+        }
+        try (ProgramStore store = folder.openToRead()) {
+            assertAlike(before, store.now());
+        }
+    }
+
+    @Test
+    void eachEditIsAnnouncedOnceItIsOnFile() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            assertThrows(EditRefused.class, () -> put(store, "26-001-001", "no", "NOBODY"));
+            store.undo("IN");
+        }
+        assertEquals(
+                List.of(1L, 2L),
+                folder.announced.stream().map(HistoryLine::number).toList());
+    }
+
+    @Test
+    void aFolderWithAnythingInItIsNotTakenForANewProgram() throws Exception {
+        folder.create().close();
+        assertTrue(assertThrows(StoreFailed.class, folder::create).getMessage().contains("is not empty"));
+        assertFalse(new ProgramFoldersOnDisk().isProgram(temp));
+        assertTrue(assertThrows(StoreFailed.class, new TestFolder(temp)::open)
+                .getMessage()
+                .contains("no program"));
+    }
+
+    static HistoryLine put(ProgramStore store, String code, String name) throws EditRefused {
+        return store.apply(
+                Edit.by("IN", code).put(Kinds.GENOTYPES, genotype(code, name)).done());
+    }
+
+    private static HistoryLine put(ProgramStore store, String code, String name, String parent) throws EditRefused {
+        return store.apply(Edit.by("IN", code)
+                .put(Kinds.GENOTYPES, Rows.row(Kinds.GENOTYPES, "code", code, "name", name, "seed_parent", parent))
+                .done());
+    }
+
+    static String name(Program program, String code) {
+        return program.table(Kinds.GENOTYPES).find(code).orElseThrow().value().name();
+    }
+
+    static void assertAlike(Program expected, Program found) {
+        assertEquals(expected.edit(), found.edit());
+        assertEquals(expected.time(), found.time());
+        for (Kind<?> kind : Kinds.ALL) {
+            assertEquals(expected.table(kind).rows(), found.table(kind).rows(), kind.table());
+            assertEquals(expected.table(kind).nextId(), found.table(kind).nextId(), kind.table());
+        }
+    }
+}
