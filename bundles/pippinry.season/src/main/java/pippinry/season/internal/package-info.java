@@ -1,1 +1,2 @@
+/** What is due, and the season book. */
 package pippinry.season.internal;

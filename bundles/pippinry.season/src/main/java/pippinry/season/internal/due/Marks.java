@@ -1,0 +1,56 @@
+package pippinry.season.internal.due;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pippinry.model.Program;
+import pippinry.model.ask.DueTask;
+import pippinry.model.record.Kinds;
+import pippinry.model.record.Outcome;
+import pippinry.model.record.Task;
+import pippinry.model.value.PartialDate;
+
+/**
+ * Which tasks that modules find were marked as done or skipped. A mark counts for the task of its batch and rule that was due
+ * on its day; where a date has moved since, as bloom dates do, for the nearest one within ten days, and once only.
+ */
+final class Marks {
+
+    private static final int NEAR_DAYS = 10;
+
+    private final Map<String, List<Task>> marks = new HashMap<>();
+
+    static Marks of(Program program) {
+        Marks marks = new Marks();
+        program.table(Kinds.TASKS).stream()
+                .filter(task -> !task.rule().isBlank() && task.outcome().isPresent())
+                .forEach(task -> marks.marks
+                        .computeIfAbsent(key(task.rule(), task.batch()), any -> new ArrayList<>())
+                        .add(task));
+        return marks;
+    }
+
+    /** Takes the mark of this task, so that it counts for no other; tasks come in the order of their days. */
+    Optional<Outcome> take(DueTask task) {
+        List<Task> some = marks.getOrDefault(key(task.rule(), task.batch()), List.of());
+        Optional<Task> nearest = some.stream()
+                .filter(mark -> distance(mark, task) <= NEAR_DAYS)
+                .min(Comparator.comparingLong(mark -> distance(mark, task)));
+        nearest.ifPresent(some::remove);
+        return nearest.flatMap(Task::outcome);
+    }
+
+    private static long distance(Task mark, DueTask task) {
+        LocalDate day = mark.date().or(mark::doneOn).map(PartialDate::latest).orElse(LocalDate.MIN);
+        return Math.abs(ChronoUnit.DAYS.between(day, task.due()));
+    }
+
+    private static String key(String rule, String batch) {
+        return rule + "\n" + batch;
+    }
+}
