@@ -13,6 +13,8 @@ import java.util.stream.IntStream;
 import pippinry.commandline.CallRefused;
 import pippinry.commandline.InputRow;
 import pippinry.commandline.InputTable;
+import pippinry.pedigree.internal.kinship.LinksBetween.Link;
+import pippinry.pedigree.internal.kinship.LinksBetween.Side;
 import pippinry.pedigree.internal.kinship.PedigreeDraft;
 import pippinry.pedigree.internal.kinship.PedigreeGraph;
 import pippinry.pedigree.internal.kinship.PedigreeLoop;
@@ -36,6 +38,7 @@ final class PedigreeTable {
     private final List<String> codes = new ArrayList<>();
     private final List<Long> lines = new ArrayList<>();
     private final BitSet parents = new BitSet();
+    private final Map<Link, String> doubts = new HashMap<>();
     private int open;
     private int candidates;
 
@@ -61,6 +64,17 @@ final class PedigreeTable {
         lines.set(who, row.line());
         draft.seedParent(who, parent(row, SEED, who));
         draft.pollenParent(who, pollenParent(row, who));
+        doubt(row, who, SEED, "seed_link", Side.SEED);
+        doubt(row, who, POLLEN, "pollen_link", Side.POLLEN);
+    }
+
+    /** The plain table of genotypes has these columns too; a table without them is taken to be sure. */
+    private void doubt(InputRow row, int who, String parent, String column, Side side) {
+        String how = row.text(column);
+        if (!how.equals("likely") && !how.equals("doubtful")) return;
+        String words =
+                "the %s parent of %s, %s, is %s".formatted(parent.split("_")[0], code(who), row.text(parent), how);
+        doubts.put(new Link(who, side), words);
     }
 
     private int pollenParent(InputRow row, int who) throws CallRefused {
@@ -178,6 +192,18 @@ final class PedigreeTable {
     /** Who is nobody's parent and nobody's possible parent by name. */
     int[] withoutOffspring() {
         return IntStream.range(0, size()).filter(who -> !parents.get(who)).toArray();
+    }
+
+    /** What is not sure about a link, in words. */
+    Optional<String> doubt(Link link) {
+        return Optional.ofNullable(doubts.get(link));
+    }
+
+    /** Whose own links are not all sure. */
+    BitSet doubted() {
+        BitSet children = new BitSet();
+        doubts.keySet().forEach(link -> children.set(link.child()));
+        return children;
     }
 
     int openPollinated() {

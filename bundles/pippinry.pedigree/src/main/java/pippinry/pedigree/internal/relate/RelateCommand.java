@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.ServiceScope;
@@ -19,8 +21,10 @@ import pippinry.commandline.CallRefused;
 import pippinry.commandline.InputRow;
 import pippinry.commandline.InputTable;
 import pippinry.commandline.Subcommand;
+import pippinry.pedigree.internal.kinship.Descendants;
 import pippinry.pedigree.internal.kinship.Founders;
 import pippinry.pedigree.internal.kinship.Kinship;
+import pippinry.pedigree.internal.kinship.LinksBetween;
 import pippinry.pedigree.internal.kinship.PedigreeGraph;
 
 /** Inbreeding, coancestry and founders from a table of parents. */
@@ -31,7 +35,8 @@ import pippinry.pedigree.internal.kinship.PedigreeGraph;
             "",
             "PED.csv has the columns code,seed_parent,pollen_parent. A parent without a row is a founder; an empty"
                     + " or unknown one is a new founder each time. pollen_parent may be op (open) or self; either"
-                    + " parent may be candidates such as A|B: then the relationship is the average over them.",
+                    + " parent may be candidates such as A|B: then the relationship is the average over them. Columns seed_link and"
+                    + " pollen_link, if there, say which links are likely or doubtful.",
             "",
             "Example:",
             "  pippinry relate parents.csv --pairs planned.csv --json"
@@ -83,7 +88,7 @@ public final class RelateCommand implements Subcommand {
         if (pairs != null) json.put("kinship", asked);
         Map<String, Object> founders = founders(kinship, chosen);
         json.put("founders", founders);
-        List<String> notes = notes(table);
+        List<String> notes = notes(table, graph, asked);
         if (!notes.isEmpty()) json.put("notes", notes);
         return Answer.of(json, RelateWords.of(table, kinship, asked, chosen, founders, notes));
     }
@@ -126,7 +131,7 @@ public final class RelateCommand implements Subcommand {
         return founders;
     }
 
-    private List<String> notes(PedigreeTable table) {
+    private List<String> notes(PedigreeTable table, PedigreeGraph graph, List<Map<String, Object>> asked) {
         List<String> notes = new ArrayList<>();
         if (table.openPollinated() > 0) {
             String who = pollenGroup == null ? "named as parents in the table" : "named in " + pollenGroup;
@@ -138,6 +143,23 @@ public final class RelateCommand implements Subcommand {
             notes.add(table.withCandidates() + " parents are one of several candidates: average relationship"
                     + " (Henderson 1988), each candidate as likely as the others.");
         }
+        if (!table.doubted().isEmpty()) addDoubts(notes, table, graph, asked);
         return notes;
+    }
+
+    private static void addDoubts(
+            List<String> notes, PedigreeTable table, PedigreeGraph graph, List<Map<String, Object>> asked) {
+        int below = Descendants.of(graph, table.doubted()).cardinality();
+        notes.add("%d have a parent who is not sure; %d with all who descend from them."
+                .formatted(table.doubted().cardinality(), below));
+        for (Map<String, Object> pair : asked) {
+            int a = table.find(String.valueOf(pair.get("a"))).orElseThrow();
+            int b = table.find(String.valueOf(pair.get("b"))).orElseThrow();
+            String doubts = LinksBetween.of(graph, a, b).stream()
+                    .map(table::doubt)
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.joining("; "));
+            if (!doubts.isEmpty()) notes.add("f(%s, %s): %s.".formatted(pair.get("a"), pair.get("b"), doubts));
+        }
     }
 }

@@ -100,6 +100,19 @@ class RelateCommandTest {
     }
 
     @Test
+    void doubtfulLinksAreToldForWhatRestsOnThem() throws Exception {
+        String ped = file(
+                "ped.csv",
+                "code,seed_parent,pollen_parent,seed_link,pollen_link\nC,A,B,sure,doubtful\nD,C,E,,\nG,B,A,likely,\n");
+        String pairs = file("pairs.csv", "a,b\nD,B\nD,C\n");
+        assertEquals(
+                List.of(
+                        "2 have a parent who is not sure; 3 with all who descend from them.",
+                        "f(D, B): the pollen parent of C, B, is doubtful."),
+                relate(ped, "--pairs", pairs).json().get("notes"));
+    }
+
+    @Test
     void aPersonReadsItInWords() throws Exception {
         Answer answer = relate(file("ped.csv", FAMILY), "--pairs", file("pairs.csv", "a,b\nX,A\n"));
         assertTrue(answer.words().startsWith("9 individuals, 4 of them inbred, mean F "), answer.words());
