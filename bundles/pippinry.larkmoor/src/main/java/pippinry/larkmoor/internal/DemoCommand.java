@@ -25,7 +25,10 @@ import pippinry.panels.Workbench;
 @Component(
         service = Subcommand.class,
         scope = ServiceScope.PROTOTYPE,
-        property = {Subcommand.NAME + "=demo", Subcommand.SUMMARY + "=a whole program to look at, with season book and tags"})
+        property = {
+            Subcommand.NAME + "=demo",
+            Subcommand.SUMMARY + "=a whole program to look at, with season book and tags"
+        })
 @Command(
         description = {
             "Brings in Larkmoor, an invented program of fifteen years, and opens the window on it. Without a display, or with",

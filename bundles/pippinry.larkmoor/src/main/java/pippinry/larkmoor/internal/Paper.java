@@ -39,7 +39,16 @@ final class Paper {
             Path file = folder.resolve("tags-" + kind + ".pdf");
             Files.deleteIfExists(file);
             run(
-                    List.of("tags", "--program", program.toString(), "--for", kind, "--sheet", SHEET, "--out", file.toString()),
+                    List.of(
+                            "tags",
+                            "--program",
+                            program.toString(),
+                            "--for",
+                            kind,
+                            "--sheet",
+                            SHEET,
+                            "--out",
+                            file.toString()),
                     words);
         }
         collect();

@@ -36,7 +36,8 @@ record Sitting(LocalDate day, String author, String reason, List<Path> files) {
 
     private static Sitting read(Path folder) throws IOException {
         Matcher name = NAME.matcher(folder.getFileName().toString());
-        Matcher line = LINE.matcher(Files.readString(folder.resolve("reason.txt")).strip());
+        Matcher line =
+                LINE.matcher(Files.readString(folder.resolve("reason.txt")).strip());
         if (!name.matches() || !line.matches()) {
             throw new IOException(folder.resolve("reason.txt") + ": a line 'HAND: reason' is expected");
         }
