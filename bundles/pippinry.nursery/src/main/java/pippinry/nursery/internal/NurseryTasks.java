@@ -106,7 +106,7 @@ public final class NurseryTasks implements TaskSource {
     public List<String> missing(Program program) {
         return java.util.stream.Stream.of(
                         bloom.isEmpty()
-                                ? "No module that knows bloom: work in bloom is dated by the calendar of the north, or six months later in the south"
+                                ? "No module that knows bloom: work in bloom is dated by the mean of own notes, else by the calendar"
                                 : "",
                         rates.isEmpty() ? "No module that knows house rates: flowers needed are not reckoned" : "",
                         LastFrost.of(program).expected(1).isEmpty()

@@ -154,6 +154,38 @@ class NurseryTasksTest {
     }
 
     @Test
+    void ownNotesOfFullBloomServeWhereNobodyKnowsBloom() {
+        String records = CROSS
+                + """
+                scores: subject,trait,value,date
+                FIE-1,bbch,65,2024-05-20
+                FIE-1,bbch,65,2025-05-24
+                """;
+        // Day 141 of a leap year and day 144 of a common one: on average the 22nd.
+        assertEquals(
+                LocalDate.parse("2026-05-18"),
+                only("pollinate", "2026-05-10", records).due());
+    }
+
+    @Test
+    void seedlingsThatStoodOverInTheirPotsComeUpAgainInSpring() {
+        String records = PARENTS
+                + """
+                genotypes: code,name
+                24-001-001,
+                24-001-002,
+                plants: tag,genotype,kind,made_on
+                24-001-001A,24-001-001,own-root,2025-04-20
+                24-001-002A,24-001-002,own-root,2025-04-20
+                24-001-002B,24-001-002,graft,2026-03-10
+                """;
+        DueTask task = only("plant-out", "2026-05-15", records);
+        assertEquals(LocalDate.parse("2026-05-21"), task.due());
+        assertEquals("24-001-001", task.batch());
+        assertEquals(List.of(), find("harden-off", "2026-05-15", records));
+    }
+
+    @Test
     void inTheSouthTheCalendarRunsHalfAYearLater() {
         String south = CROSS + "settings: key,value\nlatitude,-36.8\n";
         assertEquals(
@@ -314,7 +346,7 @@ class NurseryTasksTest {
                 20-001-001,keep,2025-12-01
                 20-001-002,keep,2025-12-01
                 """;
-        assertEquals("20-001-001", only("only-copy", "2026-01-15", records).batch());
+        assertTrue(only("only-copy", "2026-01-15", records).detail().startsWith("only living plant 20-001-001A"));
     }
 
     @Test

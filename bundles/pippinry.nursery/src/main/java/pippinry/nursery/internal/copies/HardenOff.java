@@ -14,6 +14,8 @@ import pippinry.nursery.internal.work.WorkRule;
  */
 public final class HardenOff implements WorkRule {
 
+    private static final int STILL_SHOWN_DAYS = 14;
+
     @Override
     public String name() {
         return "harden-off";
@@ -21,7 +23,11 @@ public final class HardenOff implements WorkRule {
 
     @Override
     public Stream<DueTask> find(Look look) {
-        return PottedFamily.of(look).map(family -> task(look, family));
+        int now = look.hemisphere().crossYear(look.today());
+        return PottedFamily.of(look)
+                .filter(family -> family.year() == now)
+                .filter(family -> !look.today().isAfter(look.lastFrost(now).plusDays(STILL_SHOWN_DAYS)))
+                .map(family -> task(look, family));
     }
 
     private DueTask task(Look look, PottedFamily family) {

@@ -1,7 +1,11 @@
 package pippinry.nursery.internal.copies;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
 import pippinry.model.record.Kinds;
@@ -17,6 +21,7 @@ public final class LossCause implements WorkRule {
 
     private static final int REMEMBERED_DAYS = 365;
     private static final int DAYS = 14;
+    private static final int NAMED = 12;
 
     @Override
     public String name() {
@@ -31,28 +36,47 @@ public final class LossCause implements WorkRule {
     private Stream<DueTask> losses(Look look) {
         return look.program().table(Kinds.LOSSES).stream()
                 .filter(loss -> loss.cause().isBlank())
-                .flatMap(
-                        loss -> recent(look, loss.date())
-                                .map(day -> task(loss.subject().text(), day, number(loss) + " lost"))
-                                .stream());
+                .flatMap(loss -> recent(look, loss.date())
+                        .map(day -> task(loss.subject().text(), day, number(loss) + " lost on " + day))
+                        .stream());
     }
 
+    /** Plants of one cross make one task: whoever remembers one remembers the others. */
     private Stream<DueTask> plants(Look look) {
-        return look.program().table(Kinds.PLANTS).stream()
+        Map<String, List<Plant>> families = look.program().table(Kinds.PLANTS).stream()
                 .filter(plant -> plant.cause().isBlank())
                 .filter(plant -> plant.status().filter(LossCause::isLoss).isPresent())
-                .flatMap(plant ->
-                        recent(look, plant.endedOn())
-                                .map(day -> task(plant.tag().text(), day, words(plant)))
-                                .stream());
+                .filter(plant -> recent(look, plant.endedOn()).isPresent())
+                .collect(Collectors.groupingBy(plant -> family(look, plant), TreeMap::new, Collectors.toList()));
+        return families.entrySet().stream()
+                .map(family -> task(family.getKey(), ended(family.getValue()), list(family.getValue())));
+    }
+
+    private static String family(Look look, Plant plant) {
+        return plant.genotype()
+                .map(genotype -> Sitting.family(look.program(), genotype.text()))
+                .orElse(plant.tag().text());
+    }
+
+    private static LocalDate ended(List<Plant> plants) {
+        return plants.stream()
+                .map(plant -> plant.endedOn().orElseThrow().latest())
+                .max(LocalDate::compareTo)
+                .orElseThrow();
+    }
+
+    private static String list(List<Plant> plants) {
+        return plants.stream()
+                        .limit(NAMED)
+                        .map(plant ->
+                                plant.tag() + " " + plant.status().orElseThrow().word() + " "
+                                        + plant.endedOn().orElseThrow())
+                        .collect(Collectors.joining(", "))
+                + (plants.size() > NAMED ? " and " + (plants.size() - NAMED) + " more" : "");
     }
 
     private static boolean isLoss(PlantStatus status) {
         return status == PlantStatus.DEAD || status == PlantStatus.LOST;
-    }
-
-    private static String words(Plant plant) {
-        return plant.status().orElseThrow().word();
     }
 
     private static String number(Loss loss) {
@@ -69,8 +93,8 @@ public final class LossCause implements WorkRule {
                 name(),
                 day,
                 day.plusDays(DAYS),
-                "Write down why " + subject + " was lost",
-                what + " on " + day + ", no cause on file",
+                "Write down why there was loss in " + subject,
+                "no cause on file: " + what,
                 Optional.empty());
     }
 }

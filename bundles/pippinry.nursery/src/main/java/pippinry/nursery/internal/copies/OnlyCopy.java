@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pippinry.model.Program;
 import pippinry.model.ask.DueTask;
@@ -33,7 +35,15 @@ public final class OnlyCopy implements WorkRule {
     @Override
     public Stream<DueTask> find(Look look) {
         int year = look.hemisphere().crossYear(look.today());
-        return of(look.program()).flatMap(plant -> Stream.of(year, year + 1).map(spring -> task(look, plant, spring)));
+        Map<String, List<Plant>> families = of(look.program())
+                .collect(Collectors.groupingBy(
+                        plant -> Sitting.family(look.program(), genotype(plant)), TreeMap::new, Collectors.toList()));
+        return families.entrySet().stream().flatMap(family -> Stream.of(year, year + 1)
+                .map(spring -> task(look, family.getKey(), family.getValue(), spring)));
+    }
+
+    private static String genotype(Plant plant) {
+        return plant.genotype().orElseThrow().text();
     }
 
     /** The one living plant of every kept genotype that has only one. */
@@ -67,15 +77,17 @@ public final class OnlyCopy implements WorkRule {
                 .contains(verdict);
     }
 
-    private DueTask task(Look look, Plant plant, int spring) {
-        String genotype = plant.genotype().orElseThrow().text();
+    private DueTask task(Look look, String family, List<Plant> plants, int spring) {
+        String what = plants.size() == 1 ? genotype(plants.get(0)) : plants.size() + " kept plants of " + family;
         return new DueTask(
-                genotype,
+                family,
                 name(),
                 look.hemisphere().day(spring, 1, 1),
                 look.hemisphere().day(spring, 4, 30),
-                "Graft two or three copies of " + genotype + " in a second place",
-                "the only living plant is " + plant.tag() + "; nothing is moved or grubbed before",
+                "Graft two or three copies of " + what + " in a second place",
+                "only living " + (plants.size() == 1 ? "plant " : "plants ")
+                        + plants.stream().map(plant -> plant.tag().text()).collect(Collectors.joining(", "))
+                        + "; nothing is moved or grubbed before",
                 Caution.WOOD.line());
     }
 }

@@ -9,7 +9,7 @@ import pippinry.nursery.internal.work.WorkRule;
 
 /**
  * Seedlings are lined out after the last frost until October of the north, watered and guarded from rabbits, and their place
- * is written down the same day (common practice, no source).
+ * is written down the same day (common practice, no source). Those that stood over in their pots come up again each spring.
  */
 public final class PlantOut implements WorkRule {
 
@@ -26,14 +26,15 @@ public final class PlantOut implements WorkRule {
     }
 
     private DueTask task(Look look, PottedFamily family) {
-        LocalDate frost = look.lastFrost(family.year());
+        int year = look.hemisphere().crossYear(look.today());
+        LocalDate frost = look.lastFrost(year);
         return new DueTask(
                 family.batch(),
                 name(),
                 frost.plusDays(1),
-                look.hemisphere().day(family.year(), LAST_MONTH, 31),
+                look.hemisphere().day(year, LAST_MONTH, 31),
                 "Plant out " + family.count() + " of " + family.batch() + " and write down row and place the same day",
-                HardenOff.frostWords(look, family.year()) + "; shade cloth for the first days, guards at once",
+                HardenOff.frostWords(look, year) + "; shade cloth for the first days, guards at once",
                 Optional.empty());
     }
 }

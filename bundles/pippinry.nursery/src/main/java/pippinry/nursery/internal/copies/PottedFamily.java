@@ -13,7 +13,8 @@ import pippinry.nursery.internal.work.Hemisphere;
 import pippinry.nursery.internal.work.Look;
 
 /**
- * Seedlings of one cross on their own roots, made this season, that have no place on the ground yet.
+ * Seedlings of one cross on their own roots, potted this season or last, that have no place on the ground yet and no graft
+ * that could stand there for them.
  *
  * @param year of the season in which they were potted
  */
@@ -28,6 +29,7 @@ record PottedFamily(String batch, int year, List<Plant> plants) {
                 .filter(plant ->
                         plant.kind().filter(kind -> kind == PlantKind.OWN_ROOT).isPresent())
                 .filter(plant -> !roster.hasPlace(plant))
+                .filter(plant -> roster.living(plant.genotype().orElseThrow()).size() == 1)
                 .filter(plant -> isOfSeason(look, plant))
                 .forEach(plant -> families.computeIfAbsent(
                                 Sitting.family(

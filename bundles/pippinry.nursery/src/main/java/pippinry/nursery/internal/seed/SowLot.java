@@ -42,19 +42,20 @@ public final class SowLot implements WorkRule {
     private Optional<DueTask> task(Look look, ColdOfLot cold) {
         Optional<LocalDate> roots = rootsSeen(look, cold.lot());
         if (roots.isPresent()) {
-            return Optional.of(task(cold, roots.get(), roots.get().plusDays(AT_ONCE_DAYS), "roots seen before time"));
+            return Optional.of(
+                    task(look, cold, roots.get(), roots.get().plusDays(AT_ONCE_DAYS), "roots seen before time"));
         }
-        return cold.ready().map(day -> task(cold, day, cold.overdue().orElse(day), coldWords(cold)));
+        return cold.ready().map(day -> task(look, cold, day, cold.overdue().orElse(day), coldWords(cold)));
     }
 
-    private DueTask task(ColdOfLot cold, LocalDate due, LocalDate until, String why) {
+    private DueTask task(Look look, ColdOfLot cold, LocalDate due, LocalDate until, String why) {
         return new DueTask(
                 Lots.batch(cold.lot()),
                 name(),
                 due,
                 until,
                 "Sow lot " + cold.lot().code(),
-                why + "; " + pots(cold.lot()),
+                why + "; " + pots(look, cold.lot()),
                 Optional.empty());
     }
 
@@ -63,8 +64,8 @@ public final class SowLot implements WorkRule {
                 + cold.target().source() + ")";
     }
 
-    private static String pots(SeedLot lot) {
-        OptionalInt seeds = lot.seedsFull();
+    private static String pots(Look look, SeedLot lot) {
+        OptionalInt seeds = Lots.seedsOf(look, lot);
         return seeds.isEmpty()
                 ? "seeds not counted"
                 : seeds.getAsInt() + " full seeds, " + -Math.floorDiv(-seeds.getAsInt(), SEEDS_TO_A_POT)

@@ -40,10 +40,11 @@ public record Look(
                 hemisphere().crossYear(today) - 1, hemisphere().crossYear(to) + 1);
     }
 
-    /** Full bloom to be expected; empty if it was never seen here or nobody can tell. */
+    /** Full bloom to be expected, by who knows bloom, else by the mean of own notes; empty if it was never seen here. */
     public Optional<LocalDate> fullBloom(Code<Genotype> genotype, int crossYear) {
         int calendarYear = hemisphere().day(crossYear, 5, 1).getYear();
-        return bloom.flatMap(known -> known.expected(program, genotype, calendarYear));
+        return bloom.flatMap(known -> known.expected(program, genotype, calendarYear))
+                .or(() -> BloomNotes.fullBloom(program, genotype, crossYear));
     }
 
     public LocalDate lastFrost(int crossYear) {

@@ -1,8 +1,10 @@
 package pippinry.season.internal.due;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The list in words for a terminal, and as values for JSON. */
 public final class Listing {
@@ -14,9 +16,10 @@ public final class Listing {
     public static String words(DueList list) {
         StringBuilder words = new StringBuilder("From " + Words.date(list.today()) + " to " + Words.date(list.to()));
         words.append(list.open().isEmpty() ? ": nothing is due\n" : "\n");
+        Set<String> cautioned = new HashSet<>();
         Group.of(list).forEach(group -> {
             words.append('\n').append(group.title()).append('\n');
-            group.entries().forEach(entry -> words.append(line(list, entry)));
+            group.entries().forEach(entry -> words.append(line(list, entry, cautioned)));
         });
         long marked = list.entries().size() - list.open().size();
         if (marked > 0) {
@@ -26,7 +29,8 @@ public final class Listing {
         return words.toString();
     }
 
-    private static String line(DueList list, Entry entry) {
+    /** @param cautioned what was said already: each caution is said once */
+    private static String line(DueList list, Entry entry, Set<String> cautioned) {
         String indent = " ".repeat(BATCH_WIDTH + 2);
         StringBuilder line = new StringBuilder(
                 ("  %-" + BATCH_WIDTH + "s").formatted(entry.task().batch()));
@@ -37,10 +41,10 @@ public final class Listing {
         if (!entry.task().detail().isBlank()) {
             line.append(indent).append(entry.task().detail()).append('\n');
         }
-        entry.task()
-                .caution()
-                .ifPresent(caution ->
-                        line.append(indent).append("Caution: ").append(caution).append('\n'));
+        entry.task().caution().filter(cautioned::add).ifPresent(caution -> line.append(indent)
+                .append("Caution: ")
+                .append(caution)
+                .append('\n'));
         return line.toString();
     }
 
