@@ -145,6 +145,50 @@ class ProgramTest {
     }
 
     @Test
+    void aKeyThatARowGaveUpInTheSameEditIsFree() throws Exception {
+        Program once = apply(Program.empty(), Edit.by("IN", "first").put(Kinds.GENOTYPES, genotype("code", "FIE")));
+        Program twice = apply(
+                once,
+                Edit.by("IN", "renamed")
+                        .replace(Kinds.GENOTYPES, 0, genotype("code", "ELS"))
+                        .put(Kinds.GENOTYPES, genotype("code", "FIE", "name", "another")));
+        assertEquals(1, twice.table(Kinds.GENOTYPES).find("FIE").orElseThrow().id());
+        assertEquals(0, twice.table(Kinds.GENOTYPES).find("ELS").orElseThrow().id());
+    }
+
+    @Test
+    void twoRowsMayChangeKeysWithEachOther() throws Exception {
+        Program once = apply(
+                Program.empty(),
+                Edit.by("IN", "first")
+                        .put(Kinds.GENOTYPES, genotype("code", "FIE"))
+                        .put(Kinds.GENOTYPES, genotype("code", "ELS")));
+        Program twice = apply(
+                once,
+                Edit.by("IN", "the tags were swapped")
+                        .replace(Kinds.GENOTYPES, 0, genotype("code", "ELS"))
+                        .replace(Kinds.GENOTYPES, 1, genotype("code", "FIE")));
+        assertEquals(1, twice.table(Kinds.GENOTYPES).find("FIE").orElseThrow().id());
+        assertEquals(0, twice.table(Kinds.GENOTYPES).find("ELS").orElseThrow().id());
+    }
+
+    @Test
+    void noRowTakesTheKeyOfAnotherThatKeepsIt() throws Exception {
+        Program once = apply(
+                Program.empty(),
+                Edit.by("IN", "first")
+                        .put(Kinds.GENOTYPES, genotype("code", "FIE"))
+                        .put(Kinds.GENOTYPES, genotype("code", "ELS")));
+        Edit wrong = Edit.by("IN", "renamed")
+                .put(Kinds.GENOTYPES, genotype("code", "GD"))
+                .replace(Kinds.GENOTYPES, 0, genotype("code", "ELS"))
+                .done();
+        EditRefused refused = assertThrows(EditRefused.class, () -> once.apply(wrong, NOW));
+        assertEquals(
+                List.of(new Fault(1, "genotypes", "ELS", "code", "ELS", "this is on file already")), refused.faults());
+    }
+
+    @Test
     void whatIsDerivedIsWorkedOutOnce() {
         int[] calls = {0};
         Program program = Program.empty();
