@@ -21,13 +21,27 @@ final class Bench {
     /** The stool bed: ten mothers of a stock. */
     void stools(String stock, int row, LocalDate day) {
         for (int place = 1; place <= 10; place++) {
-            Kind none = new Kind(
-                    stock, holding.kind("BOS").genome(), Optional.empty(), Optional.empty(), day.getYear(), "");
+            Genotype none = stockOf(stock, day);
             Tree mother = new Tree(holding.numbers().copy(stock), none, none, "stool", "", day.getYear());
             holding.grow(
                     mother,
                     book.row(Table.PLANTS).with("made_on", book.day(day, stock)).with("certainty", "sure"));
             holding.ground().plant(book, mother, holding.ground().place("SB", row, place), book.day(day, stock));
+        }
+    }
+
+    /** A stock is never crossed or scored, so nothing is known of its genes. */
+    private static Genotype stockOf(String stock, LocalDate day) {
+        return new Genotype(stock, Genome.ofStock(), Optional.empty(), Optional.empty(), day.getYear(), "");
+    }
+
+    /** Thin liners are lined out for another year, to be budded in summer. */
+    void lineOut(String stock, int count, LocalDate day) {
+        for (int i = 0; i < count; i++) {
+            Genotype none = stockOf(stock, day);
+            Tree liner = new Tree(holding.numbers().copy(stock), none, none, "liner", "", day.getYear());
+            holding.grow(liner, book.row(Table.PLANTS).with("made_on", day).with("certainty", "sure"));
+            holding.ground().plant(book, liner, holding.ground().free("NUR").orElseThrow(), day.toString());
         }
     }
 
@@ -51,15 +65,20 @@ final class Bench {
         }
     }
 
-    /** Grafts one copy of a tree; the label may be of another tree than the wood. */
-    Tree graft(Tree wood, Kind labelled, String stock, LocalDate day) {
+    Tree graft(Tree wood, String stock, LocalDate day) {
+        return graft(wood, wood, stock, day);
+    }
+
+    /** Grafts one copy of the tree that was meant, with the wood that was taken; both are the same if all goes well. */
+    Tree graft(Tree meant, Tree wood, String stock, LocalDate day) {
+        Genotype labelled = meant.labelled();
         Tree graft = new Tree(
                 holding.numbers().graft(labelled.code()), labelled, wood.truly(), "graft", stock, day.getYear());
         String made = book.day(day, graft.tag());
         holding.grow(
                 graft,
                 book.row(Table.PLANTS)
-                        .with("copy_of", labelled == wood.labelled() ? wood.tag() : "")
+                        .with("copy_of", meant.tag())
                         .with("made_on", made)
                         .with("certainty", "sure"));
         Dice dice = Dice.of("graft", graft.tag());
@@ -69,7 +88,7 @@ final class Bench {
                 .with("method", "whip and tongue, bench")
                 .with("hand", dice.chance(0.75) ? "IN" : "OD")
                 .with("stock_lot", book.fromNotebooks() ? "" : stock + "-" + day.getYear())
-                .with("wood_from", labelled == wood.labelled() ? wood.tag() : "")
+                .with("wood_from", meant.tag())
                 .with(
                         "wood_height_m",
                         wood.form().equals("own-root") && !book.fromNotebooks() ? dice.between(0.4, 0.9) : null));

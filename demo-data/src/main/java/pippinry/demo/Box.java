@@ -40,7 +40,7 @@ final class Box {
 
     /** Exponential softening, so that 40 N is reached after the weeks this lot keeps. */
     double firmness(LocalDate day) {
-        return firmness * StrictMath.pow(40 / firmness, weeks(day) / weeksToSoft);
+        return StrictMath.max(18, firmness * StrictMath.pow(40 / firmness, weeks(day) / weeksToSoft));
     }
 
     int fruits() {

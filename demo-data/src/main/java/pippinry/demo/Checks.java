@@ -52,7 +52,7 @@ final class Checks {
     }
 
     private void plant(String code, String block, int row, int place, int year, String stock) {
-        Kind kind = holding.kind(code);
+        Genotype kind = holding.genotype(code);
         Book book = holding.book();
         Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "graft", stock, year - 1);
         holding.grow(

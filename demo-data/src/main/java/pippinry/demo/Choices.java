@@ -23,7 +23,7 @@ final class Choices {
                 .forEach(kind -> review(kind, day));
     }
 
-    private void review(Kind kind, LocalDate day) {
+    private void review(Genotype kind, LocalDate day) {
         Impression seen = sight.of(kind);
         boolean bad = seen.worstScab() >= 6 || seen.liking() < 4.6;
         if (bad && !Dice.of("soft spot", kind).chance(0.15)) {
@@ -37,7 +37,7 @@ final class Choices {
         }
     }
 
-    private java.util.stream.Stream<Kind> fruited(Predicate<Tree> which) {
+    private java.util.stream.Stream<Genotype> fruited(Predicate<Tree> which) {
         return holding
                 .inField()
                 .filter(tree -> tree.truly().isSeedling() && !tree.fruited().isEmpty())
@@ -59,30 +59,42 @@ final class Choices {
     }
 
     /** The best so far for a second look in several copies. */
-    List<Kind> best(int count, LocalDate day, String decision) {
-        List<Kind> best = fruited(tree -> true)
+    List<Genotype> best(int count, LocalDate day, String decision) {
+        List<Genotype> best = fruited(tree -> true)
                 .filter(kind -> !List.of("discard", "advance", "copy")
                         .contains(sight.of(kind).decision()))
                 .sorted(Comparator.comparingDouble(
-                                (Kind kind) -> -sight.of(kind).order())
-                        .thenComparing(Kind::code))
+                                (Genotype kind) -> -sight.of(kind).order())
+                        .thenComparing(Genotype::code))
                 .limit(count)
                 .toList();
         best.forEach(kind -> sight.decide(kind, decision, sight.of(kind).words(), day));
         return best;
     }
 
-    /** The best seedling of a cross that flowers and can be crossed as wished. */
-    Kind parent(String cross, Predicate<Kind> fits, LocalDate day) {
-        Kind chosen = holding.inField()
+    /** Seedlings of a cross that flower by this year and stand in the field under their right number, best first. */
+    List<Genotype> flowering(String cross, int year) {
+        return holding.inField()
                 .filter(tree -> tree.labelled().cross().equals(cross) && tree.labelled() == tree.truly())
-                .filter(tree -> tree.firstFlower() <= day.getYear())
+                .filter(tree -> tree.firstFlower() <= year)
                 .map(Tree::labelled)
                 .distinct()
+                .sorted(best())
+                .toList();
+    }
+
+    private Comparator<Genotype> best() {
+        return Comparator.comparingDouble(
+                        (Genotype genotype) -> -sight.of(genotype).order())
+                .thenComparing(Genotype::code);
+    }
+
+    /** The best of these that can be crossed as wished. */
+    Genotype parent(List<Genotype> candidates, Predicate<Genotype> fits, LocalDate day) {
+        Genotype chosen = candidates.stream()
                 .filter(fits)
-                .max(Comparator.comparingDouble((Kind kind) -> sight.of(kind).order())
-                        .thenComparing(Kind::code))
-                .orElseThrow(() -> new IllegalStateException("no seedling of " + cross + " flowers yet"));
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("none of " + candidates + " fits"));
         sight.decide(
                 chosen,
                 "parent",
@@ -91,7 +103,7 @@ final class Choices {
         return chosen;
     }
 
-    void advance(List<Kind> kinds, LocalDate day) {
+    void advance(List<Genotype> kinds, LocalDate day) {
         kinds.forEach(kind ->
                 sight.decide(kind, "advance", "second stage: " + sight.of(kind).words(), day));
     }

@@ -8,14 +8,14 @@ import java.util.Optional;
 final class Family {
 
     private final Plan plan;
-    private final Kind seed;
-    private final Optional<Kind> pollen;
+    private final Genotype seed;
+    private final Optional<Genotype> pollen;
     private final List<Bough> boughs = new ArrayList<>();
     private final List<Lot> lots = new ArrayList<>();
-    private final List<Kind> seedlings = new ArrayList<>();
+    private final List<Genotype> seedlings = new ArrayList<>();
 
     /** @param pollen empty if bees brought it from anywhere */
-    Family(Plan plan, Kind seed, Optional<Kind> pollen) {
+    Family(Plan plan, Genotype seed, Optional<Genotype> pollen) {
         this.plan = plan;
         this.seed = seed;
         this.pollen = pollen;
@@ -29,17 +29,17 @@ final class Family {
         return plan.code();
     }
 
-    Kind seed() {
+    Genotype seed() {
         return seed;
     }
 
-    Optional<Kind> pollen() {
+    Optional<Genotype> pollen() {
         return pollen;
     }
 
     /** The pollen parent as it is written on file. */
     String pollenOnFile() {
-        return pollen.map(Kind::code).orElse("op");
+        return pollen.map(Genotype::code).orElse("op");
     }
 
     List<Bough> boughs() {
@@ -50,7 +50,7 @@ final class Family {
         return lots;
     }
 
-    List<Kind> seedlings() {
+    List<Genotype> seedlings() {
         return seedlings;
     }
 

@@ -57,21 +57,28 @@ final class Field {
                 .filter(tree -> tree.alive() && tree.place().isEmpty())
                 .toList();
         for (int i = 0; i < Math.min(most, inPots.size()); i++) {
-            made.add(bench.graft(inPots.get(i), label(family, inPots, i), stock, day));
+            made.add(bench.graft(meant(family, inPots, i), inPots.get(i), stock, day));
         }
         grafts.put(family.code(), made);
     }
 
-    /** In March 2015 two bundles were open on the bench, and one graft of 13-004 got its neighbour's label. */
-    private Kind label(Family family, List<Tree> inPots, int index) {
-        if (family.code().equals("13-004") && index == 3) {
-            Kind wrong = inPots.get(4).labelled();
-            mistakes.tell(
-                    "graft of " + inPots.get(3).labelled(),
-                    "two bundles were open on the bench: it was labelled as a graft of " + wrong);
-            return wrong;
-        }
-        return inPots.get(index).labelled();
+    /**
+     * The tree whose number the graft gets. In March 2015 two bundles of 13-004 were open on the bench and one graft got
+     * its neighbour's label; in March 2023 two labels of 21-013 changed places, and nobody has noticed.
+     */
+    private Tree meant(Family family, List<Tree> inPots, int index) {
+        String where = family.code() + " " + index;
+        return switch (where) {
+            case "13-004 3" -> wrongly(inPots.get(3), inPots.get(4), "two bundles were open on the bench");
+            case "21-013 6" -> wrongly(inPots.get(6), inPots.get(7), "two labels changed places on the bench");
+            case "21-013 7" -> wrongly(inPots.get(7), inPots.get(6), "two labels changed places on the bench");
+            default -> inPots.get(index);
+        };
+    }
+
+    private Tree wrongly(Tree wood, Tree label, String how) {
+        mistakes.tell("graft of " + wood.labelled(), how + ": labelled as a graft of " + label.labelled());
+        return label;
     }
 
     void read(Family family, LocalDate grafted, LocalDate day) {
@@ -87,7 +94,7 @@ final class Field {
         boolean copies = family.plan().year() >= 2021;
         for (Tree pot : chosen.getOrDefault(family.code(), List.of())) {
             if (pot.alive() && pot.place().isEmpty()) {
-                settle(pot, taken.stream().anyMatch(graft -> graft.truly() == pot.truly()), copies, family, day);
+                settle(pot, taken.stream().anyMatch(graft -> graft.labelled() == pot.labelled()), copies, family, day);
             }
         }
     }
@@ -102,9 +109,5 @@ final class Field {
         } else {
             holding.end(pot, "grubbed", book.day(day, pot.tag()), "the graft stands, the pot is given up");
         }
-    }
-
-    List<Tree> chosen(Family family) {
-        return chosen.getOrDefault(family.code(), List.of());
     }
 }

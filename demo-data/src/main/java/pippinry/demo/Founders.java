@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 final class Founders {
 
-    private final Map<String, Kind> kinds = new LinkedHashMap<>();
+    private final Map<String, Genotype> kinds = new LinkedHashMap<>();
 
     Founders() {
         for (NamedCsvRecord row : Resource.read("founder-worth.csv")) {
@@ -22,17 +22,17 @@ final class Founders {
         }
     }
 
-    Kind get(String code) {
+    Genotype get(String code) {
         return kinds.get(code);
     }
 
-    List<Kind> all() {
+    List<Genotype> all() {
         return List.copyOf(kinds.values());
     }
 
-    private static Kind kind(NamedCsvRecord row) {
+    private static Genotype kind(NamedCsvRecord row) {
         Genome genome = new Genome(List.of(row.getField("s_alleles").split("/")), loci(row), values(row), 0);
-        return new Kind(row.getField("code"), genome, Optional.empty(), Optional.empty(), 2008, "");
+        return new Genotype(row.getField("code"), genome, Optional.empty(), Optional.empty(), 2008, "");
     }
 
     private static Map<Locus, List<Boolean>> loci(NamedCsvRecord row) {

@@ -44,6 +44,10 @@ final class FruitTable {
             sight.write(tree.tag(), "first_fruit", Integer.toString(fruits), "fruits", day, "IN", "");
         }
         tree.fruit(year);
+        if (!book.fromNotebooks()) {
+            int load = Sight.note(1 + 4.5 * fruits / full);
+            sight.write(tree.tag(), "crop_load", Integer.toString(load), "", day, "IN", "");
+        }
         sight.of(tree.labelled()).crop(day.getDayOfYear());
         if (fruits >= 4
                 && (!book.fromNotebooks() || Dice.of("tasted", tree.tag(), year).chance(0.6))) {
@@ -124,7 +128,7 @@ final class FruitTable {
         }
     }
 
-    private static boolean descendsFromCrippsPink(Kind kind) {
+    private static boolean descendsFromCrippsPink(Genotype kind) {
         return kind.code().equals("CRP")
                 || kind.seedParent().filter(FruitTable::descendsFromCrippsPink).isPresent()
                 || kind.pollenParent()

@@ -20,6 +20,11 @@ record Genome(List<String> s, Map<Locus, List<Boolean>> loci, Map<Trait, Double>
         values = new EnumMap<>(values);
     }
 
+    /** Of a rootstock, which is neither crossed nor scored here. */
+    static Genome ofStock() {
+        return new Genome(List.of(), new EnumMap<>(Locus.class), new EnumMap<>(Trait.class), 0);
+    }
+
     double value(Trait trait) {
         return values.get(trait);
     }

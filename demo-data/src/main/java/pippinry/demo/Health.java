@@ -27,13 +27,22 @@ final class Health {
                     .orElse("IN");
             boolean seen = !dice.chance(0.012);
             int scab = sight.scab(tree, day.getYear(), scorer);
-            sight.write(tree.tag(), "scab_leaf", seen ? Integer.toString(scab) : "ns", "", day, scorer, "");
+            String sheet = sheet(tree, day);
+            sight.writeFromSheet(sheet, tree.tag(), "scab_leaf", seen ? Integer.toString(scab) : "ns", day, scorer);
             if (seen) {
                 sight.of(tree.labelled()).scab(scab);
                 int mildew = Sight.note(sight.reading(tree, Trait.MILDEW, day.getYear(), scorer));
-                sight.write(tree.tag(), "mildew", Integer.toString(mildew), "", day, scorer, "");
+                sight.writeFromSheet(sheet, tree.tag(), "mildew", Integer.toString(mildew), day, scorer);
             }
         }
+    }
+
+    /** One sheet for each row and walk, such as S24-C3; the notebooks have none. */
+    private String sheet(Tree tree, LocalDate day) {
+        return tree.place()
+                .filter(place -> !book.fromNotebooks())
+                .map(place -> "S" + day.getYear() % 100 + "-" + place.block().code() + place.row())
+                .orElse("");
     }
 
     private List<Tree> walked() {

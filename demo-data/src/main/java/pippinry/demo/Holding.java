@@ -11,12 +11,12 @@ import java.util.stream.Stream;
 final class Holding {
 
     private final Book book = new Book();
-    private final Numbers numbers = new Numbers();
+    private final Numbers numbers = new Numbers(book);
     private final Ground ground = new Ground();
     private final Founders founders = new Founders();
     private final Kinship kinship = new Kinship();
     private final Seasons seasons = new Seasons(new Weather());
-    private final Map<String, Kind> kinds = new LinkedHashMap<>();
+    private final Map<String, Genotype> kinds = new LinkedHashMap<>();
     private final List<Tree> trees = new ArrayList<>();
     private final Map<String, Family> families = new LinkedHashMap<>();
 
@@ -52,15 +52,15 @@ final class Holding {
         return seasons.weather();
     }
 
-    Kind kind(String code) {
-        Kind kind = kinds.get(code);
+    Genotype genotype(String code) {
+        Genotype kind = kinds.get(code);
         if (kind == null) {
             throw new IllegalArgumentException("no genotype " + code);
         }
         return kind;
     }
 
-    Map<String, Kind> kinds() {
+    Map<String, Genotype> genotypes() {
         return kinds;
     }
 
@@ -80,7 +80,7 @@ final class Holding {
         return trees.stream().filter(Tree::inField);
     }
 
-    Stream<Tree> copies(Kind labelled) {
+    Stream<Tree> copies(Genotype labelled) {
         return living().filter(tree -> tree.labelled() == labelled);
     }
 

@@ -1,12 +1,11 @@
 package pippinry.demo;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** January to March 2026, up to today: what is under way when the program is opened. */
 final class LastSpring {
+
+    private static final String COLD = SeedStore.COLD;
 
     private final Holding holding;
     private final Book book;
@@ -14,47 +13,36 @@ final class LastSpring {
     private final Bench bench;
     private final Field field;
     private final FruitTable fruit;
-    private final Health health;
     private final Upkeep upkeep;
-    private final List<Plan> plans;
-    private final Function<String, Kind> parents;
 
-    LastSpring(
-            Holding holding,
-            SeedStore seeds,
-            Bench bench,
-            Field field,
-            FruitTable fruit,
-            Health health,
-            Upkeep upkeep,
-            List<Plan> plans,
-            Function<String, Kind> parents) {
+    LastSpring(Holding holding, SeedStore seeds, Bench bench, Field field, FruitTable fruit, Upkeep upkeep) {
         this.holding = holding;
         this.book = holding.book();
         this.seeds = seeds;
         this.bench = bench;
         this.field = field;
         this.fruit = fruit;
-        this.health = health;
         this.upkeep = upkeep;
-        this.plans = plans;
-        this.parents = parents;
     }
 
-    void play(PollinationRound round) {
+    /** @param planCrosses writes this spring's crosses */
+    void play(Runnable planCrosses) {
         january();
         february();
-        march(round);
+        march(planCrosses);
         thisWeek();
     }
 
     private void january() {
         book.sitting(LocalDate.of(2026, 1, 5), "IN", "2026-second-lots-into-the-cold", "The late lots into the cold");
+        for (String other : new String[] {"L25-OP", OddBoughs.LOT_UNBOUND}) {
+            seeds.chill(new Lot(other, 0), LocalDate.of(2025, 12, 20), COLD);
+        }
         for (Lot lot : family("25-018").lots()) {
             seeds.chill(
                     lot,
                     LocalDate.of(2026, 1, 4),
-                    lot.code().endsWith("-2") ? "outdoors in damp sand, wire mesh" : "refrigerator, in damp sand");
+                    lot.code().endsWith("-2") ? "outdoors in damp sand, wire mesh" : COLD);
         }
     }
 
@@ -68,9 +56,10 @@ final class LastSpring {
         fruit.takeOut(LocalDate.of(2025, 12, 14));
         fruit.takeOut(LocalDate.of(2026, 2, 8));
         bench.strip(LocalDate.of(2026, 2, 18));
+        bench.lineOut("M27", 8, LocalDate.of(2026, 2, 19));
     }
 
-    private void march(PollinationRound round) {
+    private void march(Runnable planCrosses) {
         book.sitting(
                 LocalDate.of(2026, 3, 20),
                 "IN",
@@ -80,14 +69,18 @@ final class LastSpring {
         for (Lot lot : family("25-017").lots()) {
             LocalDate in =
                     LocalDate.of(2025, 12, Dice.of("into cold", lot.code()).whole(1, 12));
-            seeds.takeOut(lot, in, "refrigerator, in damp sand", LocalDate.of(2026, 2, 24));
+            seeds.takeOut(lot, in, COLD, LocalDate.of(2026, 2, 24));
             seeds.sow(lot, LocalDate.of(2026, 2, 26));
         }
+        sowOpenSeed(LocalDate.of(2026, 3, 5));
         field.graftSome(family("24-016"), 34, LocalDate.of(2026, 3, 17));
-        plans.stream()
-                .filter(plan -> plan.year() == 2026)
-                .forEach(plan ->
-                        round.plan(plan, parents.apply(plan.seed()), Optional.of(parents.apply(plan.pollen()))));
+        planCrosses.run();
+    }
+
+    private void sowOpenSeed(LocalDate day) {
+        Lot lot = new Lot("L25-OP", 31);
+        seeds.takeOut(lot, LocalDate.of(2025, 12, 20), COLD, day.minusDays(2));
+        seeds.sow(lot, day);
     }
 
     private void thisWeek() {

@@ -18,7 +18,7 @@ final class Meiosis {
     private Meiosis() {}
 
     /** S-alleles of the pollen that can grow in this style; all of them if style and pollen are of the same tree. */
-    static List<String> pollenThatGrows(Kind style, Kind pollen) {
+    static List<String> pollenThatGrows(Genotype style, Genotype pollen) {
         if (style == pollen) {
             return pollen.genome().s();
         }
@@ -27,19 +27,20 @@ final class Meiosis {
                 .toList();
     }
 
-    static boolean fertile(Kind style, Kind pollen) {
+    static boolean fertile(Genotype style, Genotype pollen) {
         return style != pollen && !pollenThatGrows(style, pollen).isEmpty();
     }
 
     /** A seedling of two true parents, or of one and stray pollen. */
-    static Kind seedling(String code, String cross, int sown, Kind seed, Optional<Kind> pollen, double inbreeding) {
+    static Genotype seedling(
+            String code, String cross, int sown, Genotype seed, Optional<Genotype> pollen, double inbreeding) {
         Dice dice = Dice.of("meiosis", code);
         Genome genome = new Genome(
                 sAlleles(dice, seed, pollen), loci(dice, seed, pollen), values(dice, seed, pollen), inbreeding);
-        return new Kind(code, genome, Optional.of(seed), pollen, sown, cross);
+        return new Genotype(code, genome, Optional.of(seed), pollen, sown, cross);
     }
 
-    private static List<String> sAlleles(Dice dice, Kind seed, Optional<Kind> pollen) {
+    private static List<String> sAlleles(Dice dice, Genotype seed, Optional<Genotype> pollen) {
         String fromSeed = dice.one(seed.genome().s());
         List<String> arriving = pollen.map(kind -> pollenThatGrows(seed, kind)).orElse(Stray.S_ALLELES);
         List<String> growing = pollen.isPresent()
@@ -50,7 +51,7 @@ final class Meiosis {
         return List.of(fromSeed, dice.one(growing));
     }
 
-    private static Map<Locus, List<Boolean>> loci(Dice dice, Kind seed, Optional<Kind> pollen) {
+    private static Map<Locus, List<Boolean>> loci(Dice dice, Genotype seed, Optional<Genotype> pollen) {
         Map<Locus, List<Boolean>> loci = new EnumMap<>(Locus.class);
         for (Locus locus : Locus.values()) {
             boolean fromSeed = dice.one(seed.genome().loci().get(locus));
@@ -62,7 +63,7 @@ final class Meiosis {
         return loci;
     }
 
-    private static Map<Trait, Double> values(Dice dice, Kind seed, Optional<Kind> pollen) {
+    private static Map<Trait, Double> values(Dice dice, Genotype seed, Optional<Genotype> pollen) {
         double inbreeding = (seed.genome().inbreeding()
                         + pollen.map(kind -> kind.genome().inbreeding()).orElse(0.0))
                 / 2;

@@ -10,7 +10,7 @@ import java.util.Optional;
 final class Mistakes {
 
     /** True parents of a seedling; no pollen parent means stray pollen. */
-    record Parents(Kind seed, Optional<Kind> pollen) {}
+    record Parents(Genotype seed, Optional<Genotype> pollen) {}
 
     private final Map<String, String> told = new LinkedHashMap<>();
     private final List<String> seedlings = new ArrayList<>();
@@ -23,14 +23,14 @@ final class Mistakes {
                 tell(
                         number,
                         "pots changed with 14-006: open seed of James Grieve",
-                        holding.kind("JGR"),
+                        holding.genotype("JGR"),
                         Optional.empty());
             case "14-006 4" ->
                 tell(
                         number,
                         "pots changed with 14-005: Cox's Orange Pippin x Florina",
-                        holding.kind("COX"),
-                        Optional.of(holding.kind("FLO")));
+                        holding.genotype("COX"),
+                        Optional.of(holding.genotype("FLO")));
             case "15-007 30" ->
                 tell(number, "an open flower was left in the bag: stray pollen", family.seed(), Optional.empty());
             case "16-008 19" ->
@@ -44,19 +44,19 @@ final class Mistakes {
     }
 
     /** Two vials stood open on one evening of 2017, so every fifth seedling has the other father. */
-    private Optional<Kind> mixedPollen(Holding holding, Family family, String number, int index) {
+    private Optional<Genotype> mixedPollen(Holding holding, Family family, String number, int index) {
         if (family.code().equals("17-010") && index % 5 == 2) {
             return tell(
                             number,
                             "two vials were open: GoldRush is the father",
                             family.seed(),
-                            Optional.of(holding.kind("GOR")))
+                            Optional.of(holding.genotype("GOR")))
                     .pollen();
         }
         return family.pollen();
     }
 
-    private Parents tell(String number, String what, Kind seed, Optional<Kind> pollen) {
+    private Parents tell(String number, String what, Genotype seed, Optional<Genotype> pollen) {
         seedlings.add(number);
         told.put(number, what);
         return new Parents(seed, pollen);

@@ -3,21 +3,51 @@ package pippinry.demo;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Gives out numbers in their order and passes over those whose check character would be a star. */
+/** Gives out numbers in their order and passes over those whose check character would be a star; these are written down. */
 final class Numbers {
+
+    private final Book book;
 
     private final Map<String, Integer> seedlings = new HashMap<>();
     private final Map<String, Character> copies = new HashMap<>();
     private final Map<String, Integer> boughs = new HashMap<>();
     private final Map<String, Integer> series = new HashMap<>();
 
+    Numbers(Book book) {
+        this.book = book;
+    }
+
     /** Next seedling of a cross; neither it nor its copy A may have a star. */
     String seedling(String cross) {
-        String number;
-        do {
-            number = "%s-%03d".formatted(cross, seedlings.merge(cross, 1, Integer::sum));
-        } while (Check.isStar(number) || Check.isStar(number + "A"));
+        String number = nextSeedling(cross);
+        while (isPassedOver(number) || isPassedOver(number, "A")) {
+            number = nextSeedling(cross);
+        }
         return number;
+    }
+
+    private String nextSeedling(String cross) {
+        return "%s-%03d".formatted(cross, seedlings.merge(cross, 1, Integer::sum));
+    }
+
+    private boolean isPassedOver(String number) {
+        boolean star = Check.isStar(number);
+        if (star) {
+            passOver(number, "its check character would be *");
+        }
+        return star;
+    }
+
+    private boolean isPassedOver(String number, String copy) {
+        boolean star = Check.isStar(number + copy);
+        if (star) {
+            passOver(number, "the check character of its copy " + copy + " would be *");
+        }
+        return star;
+    }
+
+    private void passOver(String number, String reason) {
+        book.add(book.row(Table.NEVERGIVEN).with("number", number).with("reason", reason));
     }
 
     /** Next plant of a genotype: A, B, C ... */
@@ -25,7 +55,7 @@ final class Numbers {
         char letter = copies.getOrDefault(genotype, '@');
         do {
             letter++;
-        } while (Check.isStar(genotype + letter));
+        } while (isPassedOver(genotype + letter));
         if (letter > 'Z') {
             throw new IllegalStateException("no letters left for copies of " + genotype);
         }
@@ -44,7 +74,7 @@ final class Numbers {
         String number;
         do {
             number = cross + "/" + boughs.merge(cross, 1, Integer::sum);
-        } while (Check.isStar(number));
+        } while (isPassedOver(number));
         return number;
     }
 
@@ -53,7 +83,7 @@ final class Numbers {
         String number;
         do {
             number = prefix + ("%0" + digits + "d").formatted(series.merge(prefix, 1, Integer::sum));
-        } while (Check.isStar(number));
+        } while (isPassedOver(number));
         return number;
     }
 }

@@ -9,7 +9,7 @@ final class OldTrees {
     private static final List<String> OLD = List.of("BOS", "WOR", "RIB", "LLA");
     private static final List<String> CORDONS = List.of(
             "FIE", "FLO", "PIN", "TOP", "COX", "SAN", "GOR", "ALK", "ENT", "CRP", "RUB", "HON", "ELS", "PRI", "DIS",
-            "JGR", "GAL", "IDA", "BRA", "KID", "SPA", "JON", "EMP", "GOD");
+            "JGR", "GAL", "IDA", "BRA", "KID", "SPA", "JON", "EMP", "GOD", "RGA");
     private static final List<String> SECOND_KINDS = List.of("FAL", "GRE", "KAT", "ELL");
     private static final List<String> TOP_WORKED = List.of(
             "FIE", "FLO", "TOP", "PIN", "COX", "SAN", "GOR", "ALK", "RUB", "HON", "ELS", "DIS", "GAL", "IDA", "KID",
@@ -66,13 +66,14 @@ final class OldTrees {
                 .with("made_on", "about 1950")
                 .with("certainty", code.equals("RIB") ? "likely" : "sure")
                 .with("note", code.equals("BOS") ? "top-worked; stock not known" : "stock not known");
-        Tree tree = new Tree(holding.numbers().copy(code), holding.kind(code), holding.kind(code), "graft", "", 1950);
+        Tree tree = new Tree(
+                holding.numbers().copy(code), holding.genotype(code), holding.genotype(code), "graft", "", 1950);
         holding.grow(tree, row);
         holding.ground().plant(book, tree, holding.ground().place("OLD", 1, place), "about 1950");
     }
 
     private void cordon(String code, int place) {
-        Kind kind = holding.kind(code);
+        Genotype kind = holding.genotype(code);
         Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "graft", place <= 14 ? "M9" : "M27", 2008);
         holding.grow(
                 tree,
@@ -84,7 +85,7 @@ final class OldTrees {
     }
 
     private void limb(String code, Tree host, double height, String side, int year) {
-        Kind kind = holding.kind(code);
+        Genotype kind = holding.genotype(code);
         Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "limb", "", year);
         holding.grow(
                 tree,

@@ -17,15 +17,17 @@ final class PollinationRound {
 
     private final Holding holding;
     private final Book book;
+    private final Visits visits;
     private final Map<String, String> pollenOfTheYear = new HashMap<>();
 
-    PollinationRound(Holding holding) {
+    PollinationRound(Holding holding, Visits visits) {
         this.holding = holding;
         this.book = holding.book();
+        this.visits = visits;
     }
 
     /** Winter: the crosses of the coming spring. */
-    void plan(Plan plan, Kind seed, Optional<Kind> pollen) {
+    void plan(Plan plan, Genotype seed, Optional<Genotype> pollen) {
         Family family = new Family(plan, seed, pollen);
         holding.families().put(plan.code(), family);
         book.add(book.row(Table.CROSSES)
@@ -50,7 +52,7 @@ final class PollinationRound {
         }
     }
 
-    private List<Tree> bearing(Kind kind, int year) {
+    private List<Tree> bearing(Genotype kind, int year) {
         List<Tree> bearing = new ArrayList<>(holding.inField()
                 .filter(tree -> tree.truly() == kind && tree.firstFlower() <= year)
                 .toList());
@@ -64,8 +66,7 @@ final class PollinationRound {
         int year = family.plan().year();
         LocalDate day = holding.seasons().stage(family.seed(), year, 61).plusDays(index % 4);
         String lot = family.plan().kind().equals("hand") ? pollen(family, day) : "";
-        boolean neutral =
-                year >= 2024 && index >= family.plan().flowers() / family.plan().perTag() - 2;
+        boolean neutral = isTaggedNeutrally(family.plan(), index);
         String tag =
                 neutral ? holding.numbers().next("T-04", 2) : holding.numbers().bough(family.code());
         Bough bough = new Bough(tag, tree, flowers, day, chance(family, day, tag));
@@ -75,8 +76,13 @@ final class PollinationRound {
                 .with("plant", tree.tag())
                 .with("kind", family.plan().kind())
                 .with("flowers", flowers));
-        visits(family, bough, lot);
+        visited(family, bough, lot);
         return bough;
+    }
+
+    /** Since 2024 tags are printed ahead, and the last branches of a hand cross get one before the cross is written on it. */
+    private static boolean isTaggedNeutrally(Plan plan, int index) {
+        return plan.year() >= 2024 && plan.kind().equals("hand") && index >= plan.flowers() / plan.perTag() - 2;
     }
 
     private double chance(Family family, LocalDate day, String tag) {
@@ -95,7 +101,7 @@ final class PollinationRound {
         if (family.pollen().isEmpty()) {
             return 1;
         }
-        Kind pollen = family.pollen().get();
+        Genotype pollen = family.pollen().get();
         double share = (double) Meiosis.pollenThatGrows(family.seed(), pollen).size()
                 / pollen.genome().s().size();
         return share == 0 ? 0 : share < 1 ? 0.9 : 1;
@@ -117,11 +123,11 @@ final class PollinationRound {
     }
 
     private String pollen(Family family, LocalDate day) {
-        Kind kind = family.pollen().orElseThrow();
+        Genotype kind = family.pollen().orElseThrow();
         return pollenOfTheYear.computeIfAbsent(kind + " " + day.getYear(), any -> gather(kind, day));
     }
 
-    private String gather(Kind kind, LocalDate needed) {
+    private String gather(Genotype kind, LocalDate needed) {
         int year = needed.getYear();
         LocalDate balloon = holding.seasons().stage(kind, year, 59);
         boolean late = balloon.isAfter(needed.minusDays(1));
@@ -142,37 +148,34 @@ final class PollinationRound {
         return lot;
     }
 
-    private void visits(Family family, Bough bough, String lot) {
+    private void visited(Family family, Bough bough, String lot) {
         LocalDate day = bough.pollinated();
         boolean hand = family.plan().kind().equals("hand");
         if (book.fromNotebooks()) {
-            visit(bough, day, 11, "pollinated", bough.flowers(), lot);
+            visits.add(bough, day, 11, "pollinated", bough.flowers(), lot);
             return;
         }
         if (hand) {
-            visit(bough, day.minusDays(2), 10, "emasculated", bough.flowers(), "");
-            visit(bough, day.minusDays(2), 11, "bagged", bough.flowers(), "");
-            visit(bough, day, 14, "pollinated", bough.flowers(), lot);
-            visit(bough, day.plusDays(2), 15, "pollinated", bough.flowers(), lot);
+            visits.add(bough, day.minusDays(2), 10, "emasculated", bough.flowers(), "");
+            visits.add(bough, day.minusDays(2), 11, "bagged", bough.flowers(), "");
+            visits.add(bough, day, 14, "pollinated", bough.flowers(), lot);
+            visits.add(bough, day.plusDays(2), 15, "pollinated", bough.flowers(), lot);
         } else {
-            visit(bough, day.minusDays(2), 11, "bagged", bough.flowers(), "");
+            visits.add(bough, day.minusDays(2), 11, "bagged", bough.flowers(), "");
         }
     }
 
-    private void visit(Bough bough, LocalDate day, int hour, String did, int count, String lot) {
-        boolean timed = !book.fromNotebooks();
-        book.add(book.row(Table.VISITS)
-                .with("pollination", bough.tag())
-                .with(
-                        "time",
-                        timed
-                                ? day.atTime(hour, Dice.of(bough.tag(), did).whole(0, 5) * 10)
-                                : book.day(day, bough.tag()))
-                .with("did", did)
-                .with("count", count)
-                .with("pollen_lot", lot)
-                .with("hand", Dice.of("hand", bough.tag()).chance(0.7) ? "IN" : "OD")
-                .with("weather", timed ? holding.weather().note(day) : ""));
+    /** July: what is left of this year's pollen goes into the freezer for next spring, if it germinated well. */
+    void keepPollen(int year) {
+        for (String lot : pollenOfTheYear.values()) {
+            Row row = book.find(Table.POLLEN, lot).orElseThrow();
+            if (lot.startsWith("P" + year % 100) && !row.get("vials").isEmpty()) {
+                int left = Math.min(
+                        row.number("vials") - 1, Dice.of("vials left", lot).whole(0, 2));
+                String stored = left > 0 ? "dried over silica gel, freezer at -18 °C" : row.get("stored");
+                book.change(Table.POLLEN, lot, "vials", left, "stored", stored);
+            }
+        }
     }
 
     /** Three weeks later: bags off, neutral tags bound to their cross, set counted. */
@@ -186,10 +189,10 @@ final class PollinationRound {
                     Table.POLLINATIONS, bough.tag(), "cross", family.code(), "set_fruits", counted ? bough.set() : "");
             if (counted) {
                 if (!book.fromNotebooks()) {
-                    visit(bough, day, 17, "bag_off", bough.set(), "");
+                    visits.add(bough, day, 17, "bag_off", bough.set(), "");
                 }
-                visit(bough, day, 18, "set", bough.set(), "");
-                lose(
+                visits.add(bough, day, 18, "set", bough.set(), "");
+                visits.lose(
                         bough.tag(),
                         day,
                         bough.flowers() - bough.set(),
@@ -205,8 +208,8 @@ final class PollinationRound {
         }
         for (Bough bough : family.boughs()) {
             LocalDate day = LocalDate.of(family.plan().year(), 7, 8);
-            visit(bough, day, 18, "june", bough.afterJune(), "");
-            lose(bough.tag(), day, bough.set() - bough.afterJune(), "June drop");
+            visits.add(bough, day, 18, "june", bough.afterJune(), "");
+            visits.lose(bough.tag(), day, bough.set() - bough.afterJune(), "June drop");
         }
     }
 
@@ -227,7 +230,7 @@ final class PollinationRound {
                     bough.lost() ? "" : bough.harvested(),
                     "loss_cause",
                     written ? cause : "");
-            visit(
+            visits.add(
                     bough,
                     day,
                     16,
@@ -235,18 +238,8 @@ final class PollinationRound {
                     bough.lost() ? bough.afterJune() : bough.harvested(),
                     "");
             if (written) {
-                lose(bough.tag(), day, gone, cause);
+                visits.lose(bough.tag(), day, gone, cause);
             }
-        }
-    }
-
-    private void lose(String subject, LocalDate day, int number, String cause) {
-        if (number > 0) {
-            book.add(book.row(Table.LOSSES)
-                    .with("subject", subject)
-                    .with("date", book.day(day, subject, cause))
-                    .with("number", number)
-                    .with("cause", cause));
         }
     }
 }

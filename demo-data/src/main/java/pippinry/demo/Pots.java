@@ -27,23 +27,24 @@ final class Pots {
         for (int index = 0; index < count; index++) {
             String number = holding.numbers().seedling(family.code());
             Mistakes.Parents truth = mistakes.parents(holding, family, number, index);
-            Kind kind = born(family, number, truth, day.getYear());
+            Genotype kind = born(family, number, truth, day.getYear());
             genotype(family, kind, index);
             plant(family, kind, index, day);
+            oldTag(family, kind, index);
         }
     }
 
-    private Kind born(Family family, String number, Mistakes.Parents truth, int sown) {
-        String pollen = truth.pollen().map(Kind::code).orElse("");
+    private Genotype born(Family family, String number, Mistakes.Parents truth, int sown) {
+        String pollen = truth.pollen().map(Genotype::code).orElse("");
         double inbreeding = holding.kinship().inbreeding(truth.seed().code(), pollen);
         holding.kinship().born(number, truth.seed().code(), pollen);
-        Kind kind = Meiosis.seedling(number, family.code(), sown, truth.seed(), truth.pollen(), inbreeding);
-        holding.kinds().put(number, kind);
+        Genotype kind = Meiosis.seedling(number, family.code(), sown, truth.seed(), truth.pollen(), inbreeding);
+        holding.genotypes().put(number, kind);
         family.seedlings().add(kind);
         return kind;
     }
 
-    private void genotype(Family family, Kind kind, int index) {
+    private void genotype(Family family, Genotype kind, int index) {
         boolean mixed = family.code().equals("17-010");
         boolean open = family.pollen().isEmpty();
         book.add(book.row(Table.GENOTYPES)
@@ -76,13 +77,24 @@ final class Pots {
         return family.code().equals("17-010") ? "tag; two vials were open that evening" : "tag";
     }
 
-    private void plant(Family family, Kind kind, int index, LocalDate day) {
+    private void plant(Family family, Genotype kind, int index, LocalDate day) {
         Tree tree = new Tree(holding.numbers().copy(kind.code()), kind, kind, "own-root", "", kind.sown());
         holding.grow(
                 tree,
                 book.row(Table.PLANTS)
                         .with("made_on", book.day(day, "potted", family.code()))
                         .with("certainty", trayTurned(family, index) ? "doubtful" : "sure"));
+    }
+
+    /** The first two families had tags of their own before the numbers came. */
+    private void oldTag(Family family, Genotype kind, int index) {
+        if (family.plan().year() <= 2012) {
+            book.add(book.row(Table.NAMES)
+                    .with("subject", kind)
+                    .with("name", (family.plan().year() == 2011 ? "FF" : "DP") + " " + (index + 1))
+                    .with("kind", "old tag")
+                    .with("from", kind.sown()));
+        }
     }
 
     /** Late summer: losses, scores, and the cull by the rule of the family's plan. */
@@ -119,8 +131,8 @@ final class Pots {
     private void cull(Family family, Tree tree, int scab, int mildew, LocalDate day, Dice dice) {
         double severity =
                 switch (family.plan().screen()) {
-                    case "strict" -> scab >= 5 ? 0.88 : mildew >= 7 ? 0.7 : 0;
-                    case "some" -> scab >= 6 ? 0.6 : 0;
+                    case "strict" -> scab >= 6 ? 0.72 : mildew >= 6 ? 0.7 : 0;
+                    case "some" -> scab >= 7 ? 0.5 : 0;
                     default -> 0;
                 };
         if (dice.chance(severity) && !mistakes.isKept(tree.labelled().code())) {
@@ -143,14 +155,19 @@ final class Pots {
         List<Tree> pots = new ArrayList<>(pots(family));
         pots.sort(Comparator.comparing(
                         (Tree tree) -> mistakes.isKept(tree.labelled().code()) ? 0 : 1)
-                .thenComparing(tree -> sight.potScab(tree, day.getYear()) / 3)
-                .thenComparing(tree -> -height(tree))
+                .thenComparing(tree -> unwanted(family, tree, day.getYear()))
                 .thenComparing(Tree::tag));
         List<Tree> chosen = List.copyOf(pots.subList(0, Math.min(wanted, pots.size())));
         for (Tree tree : pots.subList(chosen.size(), pots.size())) {
             discard(tree, "weak growth and no room", day);
         }
         return chosen;
+    }
+
+    /** Growth counts; in the later families, which are screened strictly, a clean leaf counts as well. */
+    private int unwanted(Family family, Tree tree, int year) {
+        int scab = family.plan().screen().equals("strict") ? 5 * sight.potScab(tree, year) : 0;
+        return scab - height(tree);
     }
 
     /** Still in pots: on own roots, without a place. */

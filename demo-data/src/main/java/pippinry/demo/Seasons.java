@@ -29,7 +29,7 @@ final class Seasons {
     }
 
     /** Day a kind reaches a BBCH stage of bloom: 57 pink bud, 59 balloon, 61, 65 full bloom, 69 petals down. */
-    LocalDate stage(Kind kind, int year, int bbch) {
+    LocalDate stage(Genotype kind, int year, int bbch) {
         double own = kind.worth(Trait.BLOOM) + Dice.of("bloom", kind, year).normal(0, 0.7);
         int step =
                 switch (bbch) {
@@ -62,7 +62,7 @@ final class Seasons {
     }
 
     /** Lowest temperature in the week around full bloom; below -2 °C open flowers are harmed. */
-    double lowestInBloom(Kind kind, int year) {
+    double lowestInBloom(Genotype kind, int year) {
         double lowest = 99;
         LocalDate bloom = stage(kind, year, 65);
         for (int day = -5; day <= 6; day++) {

@@ -10,6 +10,8 @@ import java.util.Map;
  */
 final class SeedStore {
 
+    static final String COLD = "refrigerator, in damp sand";
+
     private static final Map<Integer, Double> EMERGENCE = Map.ofEntries(
             Map.entry(2012, 0.62),
             Map.entry(2013, 0.55),

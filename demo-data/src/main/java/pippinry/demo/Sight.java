@@ -42,6 +42,8 @@ final class Sight {
         return switch (trait) {
             case SCAB -> 0.9 * holding.seasons().scabPressure(year) - 0.3;
             case HARVEST -> Dice.of("harvest season", year).normal(0, 3);
+            // A wet hillside is no place for mildew.
+            case MILDEW -> Dice.of("season", trait, year).normal(-1.3, 0.4);
             case BLOOM, STORE, PRECOCITY -> 0;
             default -> Dice.of("season", trait, year).normal(0, 0.4 * trait.geneticSd());
         };
@@ -80,14 +82,34 @@ final class Sight {
                 .with("date", book.day(day, subject, trait))
                 .with("scorer", scorer)
                 .with("sample", sample)
-                .with("instrument", trait.equals("flesh.firmness_n") ? "11.1 mm plunger" : ""));
+                .with("instrument", instrument(trait)));
     }
 
-    Impression of(Kind labelled) {
+    private static String instrument(String trait) {
+        return switch (trait) {
+            case "flesh.firmness_n" -> "11.1 mm plunger";
+            case "juice.ssc_brix" -> "refractometer, corrected to 20 °C";
+            case "juice.ta_gl" -> "titrated to pH 8.1";
+            default -> "";
+        };
+    }
+
+    /** A score from a paper sheet that was carried along the row. */
+    void writeFromSheet(String sheet, String subject, String trait, String value, LocalDate day, String scorer) {
+        book.add(book.row(Table.SCORES)
+                .with("subject", subject)
+                .with("trait", trait)
+                .with("value", value)
+                .with("date", book.day(day, subject, trait))
+                .with("scorer", scorer)
+                .with("sheet", sheet));
+    }
+
+    Impression of(Genotype labelled) {
         return impressions.computeIfAbsent(labelled.code(), any -> new Impression());
     }
 
-    void decide(Kind labelled, String decision, String grounds, LocalDate day) {
+    void decide(Genotype labelled, String decision, String grounds, LocalDate day) {
         book.add(book.row(Table.DECISIONS)
                 .with("genotype", labelled)
                 .with("decision", decision)

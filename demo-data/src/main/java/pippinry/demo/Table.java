@@ -43,6 +43,7 @@ enum Table {
     TASKS(0, "batch,date,text"),
     NOTES(0, "subject,date,text"),
     COSTS(0, "batch,date,text,amount"),
+    NEVERGIVEN(1, "number,reason"),
     TRAITS(1, "code,name,scale,low,high,unit,direction,states");
 
     private final int key;

@@ -8,8 +8,8 @@ import java.util.Optional;
 final class Tree {
 
     private final String tag;
-    private final Kind labelled;
-    private final Kind truly;
+    private final Genotype labelled;
+    private final Genotype truly;
     private final String form;
     private final String stock;
     private final int made;
@@ -24,7 +24,7 @@ final class Tree {
      * @param form plant kind: own-root, graft, limb, stool
      * @param stock code of the rootstock, empty on own roots
      */
-    Tree(String tag, Kind labelled, Kind truly, String form, String stock, int made) {
+    Tree(String tag, Genotype labelled, Genotype truly, String form, String stock, int made) {
         this.tag = tag;
         this.labelled = labelled;
         this.truly = truly;
@@ -37,11 +37,11 @@ final class Tree {
         return tag;
     }
 
-    Kind labelled() {
+    Genotype labelled() {
         return labelled;
     }
 
-    Kind truly() {
+    Genotype truly() {
         return truly;
     }
 

@@ -30,7 +30,7 @@ final class Truth {
 
     private List<List<String>> values() {
         List<List<String>> lines = new ArrayList<>();
-        for (Kind kind : holding.kinds().values()) {
+        for (Genotype kind : holding.genotypes().values()) {
             for (Trait trait : Trait.values()) {
                 lines.add(List.of(
                         kind.code(),
@@ -43,7 +43,7 @@ final class Truth {
     }
 
     private List<List<String>> genes() {
-        return holding.kinds().values().stream()
+        return holding.genotypes().values().stream()
                 .map(kind -> List.of(
                         kind.code(),
                         String.join("/", kind.genome().s()),
@@ -56,12 +56,12 @@ final class Truth {
     }
 
     private List<List<String>> parents() {
-        return holding.kinds().values().stream()
-                .filter(Kind::isSeedling)
+        return holding.genotypes().values().stream()
+                .filter(Genotype::isSeedling)
                 .map(kind -> List.of(
                         kind.code(),
-                        kind.seedParent().map(Kind::code).orElse(""),
-                        kind.pollenParent().map(Kind::code).orElse("op")))
+                        kind.seedParent().map(Genotype::code).orElse(""),
+                        kind.pollenParent().map(Genotype::code).orElse("op")))
                 .toList();
     }
 

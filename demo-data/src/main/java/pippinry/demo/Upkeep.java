@@ -117,6 +117,32 @@ final class Upkeep {
         care(LocalDate.of(year, 8, 24), "B", "summer pruning", 7.0, null, "");
         cost("trees", LocalDate.of(year, 3, 3), "stakes, ties and compost", 85 + 5.0 * (year - 2011));
         frost(year);
+        mishap(year);
+    }
+
+    private void mishap(int year) {
+        switch (year) {
+            case 2014 -> event(LocalDate.of(2014, 1, 25), "A", "browsing", null, "a hare barked two young trees");
+            case 2016 ->
+                event(
+                        LocalDate.of(2016, 11, 20),
+                        "OLD",
+                        "storm",
+                        null,
+                        "one limb of the old tree split and was braced");
+            case 2018 -> event(LocalDate.of(2018, 7, 10), "A", "drought", null, "young trees wilted, some died");
+            case 2021 -> event(LocalDate.of(2021, 6, 27), "all", "hail", null, "a third of the fruitlets marked");
+            case 2022 ->
+                event(
+                        LocalDate.of(2022, 6, 9),
+                        "A",
+                        "drift",
+                        null,
+                        "a neighbour's spray drifted over rows 1 and 2: their clean leaves prove nothing");
+            case 2024 ->
+                event(LocalDate.of(2024, 4, 15), "C", "browsing", null, "a deer took the tips of six young trees");
+            default -> {}
+        }
     }
 
     private void frost(int year) {

@@ -23,9 +23,23 @@ final class Files {
             "grafts", List.of("plant", "date"),
             "chilling", List.of("lot", "from"),
             "visits", List.of("pollination", "time", "did"),
+            "emergence", List.of("lot", "date"),
+            "takeouts", List.of("sample", "out_on"),
+            "names", List.of("subject", "name"),
+            "rows", List.of("block", "row"),
             "alleles", List.of("genotype", "locus"));
-    private static final List<String> EVENTS =
-            List.of("scores", "losses", "decisions", "care", "events", "moves", "tasks", "notes", "costs", "lotmoves");
+    private static final List<String> EVENTS = List.of(
+            "scores",
+            "losses",
+            "decisions",
+            "care",
+            "events",
+            "moves",
+            "tastings",
+            "tasks",
+            "notes",
+            "costs",
+            "lotmoves");
 
     private Files() {}
 
