@@ -14,6 +14,9 @@ import pippinry.model.value.Subject;
 /** One column of a plain table. */
 public final class Column {
 
+    private static final int RECENT = 1 << 9;
+    private static final int SHORT = 40;
+
     private final String name;
     private final boolean needed;
     private final Cell<?> cell;
@@ -21,6 +24,9 @@ public final class Column {
     private final boolean namesSubject;
     private final boolean text;
     private final MethodHandle read;
+    private final Parsed[] recent = new Parsed[RECENT];
+
+    private record Parsed(String text, Object value) {}
 
     Column(RecordComponent component, MethodHandle read) {
         this.name = nameOf(component);
@@ -62,11 +68,23 @@ public final class Column {
         return written(cell, value(row));
     }
 
+    /** Equal cells of many rows share one value: a million scores have a few thousand dates, and one empty text. */
     Object parse(String text) {
         if (needed && text.isEmpty()) {
             throw new IllegalArgumentException("something: this cell may not be empty");
         }
-        return cell.read().apply(text);
+        int hash = text.hashCode();
+        int slot = (hash ^ hash >>> 16) & RECENT - 1;
+        // Threads may overwrite each other's entries; each entry is whole and immutable, so that does no harm.
+        Parsed known = recent[slot];
+        if (known != null && known.text().equals(text)) {
+            return known.value();
+        }
+        Object value = cell.read().apply(text);
+        if (text.length() <= SHORT) {
+            recent[slot] = new Parsed(text, value);
+        }
+        return value;
     }
 
     /** The codes of other records that stand in this cell of the row. */

@@ -1,6 +1,7 @@
 package pippinry.model.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
@@ -45,6 +46,20 @@ class KindTest {
             assertEquals(cells.getOrDefault(column.name(), ""), Kinds.GENOTYPES.cell(read, column));
         }
         assertEquals(Optional.of("26-014-073"), Kinds.GENOTYPES.keyOf(read));
+    }
+
+    @Test
+    void equalCellsOfManyRowsShareOneValue() throws CellRefused {
+        Note one = note("2016-05-14", "windy");
+        Note other = note("2016-05-14", "windy");
+        assertSame(one.date(), other.date());
+        assertSame(one.text(), other.text());
+    }
+
+    private static Note note(String date, String text) throws CellRefused {
+        Map<String, String> cells =
+                Map.of("subject", new String("FIE"), "date", new String(date), "text", new String(text));
+        return Kinds.NOTES.read(cells::get);
     }
 
     @ParameterizedTest

@@ -57,6 +57,9 @@ final class CsvLines implements AutoCloseable {
     }
 
     static CsvLines open(Path file) throws FileRefused {
+        if (Files.isDirectory(file)) {
+            throw new FileRefused(Refusal.ofFile(file, "it is a folder; name the files in it"));
+        }
         try {
             PushbackInputStream in = new PushbackInputStream(Files.newInputStream(file), BYTE_ORDER_MARK.length);
             Utf8Stream bytes = new Utf8Stream(in);
@@ -121,7 +124,7 @@ final class CsvLines implements AutoCloseable {
         if (message.startsWith("Unexpected")) {
             return "something follows the closing quotation mark (inside a quoted cell a quotation mark is written twice)";
         }
-        return message.contains("maximum")
+        return message.contains("max")
                 ? "it has more than " + MOST_COLUMNS + " columns, or a cell with more than " + LONGEST_CELL
                         + " letters (is a quotation mark not closed?)"
                 : message;
