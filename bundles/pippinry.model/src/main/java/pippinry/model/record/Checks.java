@@ -1,5 +1,6 @@
 package pippinry.model.record;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -40,6 +41,18 @@ final class Checks {
                 };
         if (taken) {
             throw new Unfit(column, code, "a code other than op, self and unknown, and without |");
+        }
+    }
+
+    /** A path that comes from elsewhere must never lead out of its folder, on any system. */
+    static void within(String column, String path) {
+        boolean leaves = path.startsWith("/")
+                || path.indexOf('\\') >= 0
+                || path.indexOf(':') >= 0
+                || path.chars().anyMatch(Character::isISOControl)
+                || List.of(path.split("/", -1)).contains("..");
+        if (leaves) {
+            throw new Unfit(column, path, "a path within the program's folder photos, such as 2026/0412.jpg");
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class KindTest {
 
@@ -46,6 +47,16 @@ class KindTest {
             assertEquals(cells.getOrDefault(column.name(), ""), Kinds.GENOTYPES.cell(read, column));
         }
         assertEquals(Optional.of("26-014-073"), Kinds.GENOTYPES.keyOf(read));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../x.jpg", "a/../../x.jpg", "/etc/passwd", "C:\\x.jpg", "C:x.jpg", "..\\x.jpg", "a/.."})
+    void aPhotoLiesInTheProgramsOwnFolder(String path) {
+        CellRefused refused = assertThrows(
+                CellRefused.class,
+                () -> Kinds.PHOTOS.read(
+                        column -> column.equals("file") ? path : (column.equals("subject") ? "FIE" : "")));
+        assertEquals("a path within the program's folder photos, such as 2026/0412.jpg", refused.expected());
     }
 
     @Test
