@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Function;
 import pippinry.model.Program;
 import pippinry.model.record.Genotype;
 import pippinry.model.record.Kinds;
@@ -30,25 +31,29 @@ public final class ProgramPedigree {
     private final Kinship kinship;
     private final Queue<Kinship.Pairs> pairs = new ConcurrentLinkedQueue<>();
 
-    private ProgramPedigree(Program program) {
+    private ProgramPedigree(Program program, Function<Genotype, double[]> chances) {
         PedigreeDraft draft = new PedigreeDraft();
         program.table(Kinds.GENOTYPES).forEach(row -> {
             numbers.put(row.value().code().text(), draft.add());
             genotypes.add(row.value());
         });
-        for (int who = 0; who < genotypes.size(); who++) take(draft, who, genotypes.get(who));
+        for (int who = 0; who < genotypes.size(); who++) take(draft, who, genotypes.get(who), chances);
         this.kinship = Kinship.of(draft.build());
     }
 
-    /** Reckoned once for each state of a program. */
-    public static ProgramPedigree of(Program program) {
-        return program.derived(ProgramPedigree.class, ProgramPedigree::new);
+    /**
+     * Reckons the pedigree.
+     *
+     * @param chances of the candidates of a genotype that has several, in their order
+     */
+    static ProgramPedigree of(Program program, Function<Genotype, double[]> chances) {
+        return new ProgramPedigree(program, chances);
     }
 
-    private void take(PedigreeDraft draft, int who, Genotype genotype) {
+    private void take(PedigreeDraft draft, int who, Genotype genotype, Function<Genotype, double[]> chances) {
         int seed = genotype.seedParent().map(this::number).orElse(PedigreeDraft.UNKNOWN);
         draft.seedParent(who, seed);
-        draft.pollenParent(who, pollen(draft, genotype.pollenParent(), seed));
+        draft.pollenParent(who, pollen(draft, genotype, seed, chances));
         genotype.sportOf().ifPresent(origin -> draft.sport(who, number(origin)));
         int ploidy = genotype.ploidy().orElse(DIPLOID);
         if (ploidy != DIPLOID) {
@@ -57,11 +62,12 @@ public final class ProgramPedigree {
         }
     }
 
-    private int pollen(PedigreeDraft draft, PollenParent<Genotype> pollen, int seed) {
+    private int pollen(PedigreeDraft draft, Genotype genotype, int seed, Function<Genotype, double[]> chances) {
+        PollenParent<Genotype> pollen = genotype.pollenParent();
         int[] candidates = pollen.candidates().stream().mapToInt(this::number).toArray();
         return switch (pollen.how()) {
             case KNOWN -> candidates[0];
-            case CANDIDATES -> draft.oneOf(candidates);
+            case CANDIDATES -> draft.oneOf(candidates, chances.apply(genotype));
             case OPEN -> PedigreeDraft.OPEN;
             case SELF -> seed;
             case UNKNOWN -> PedigreeDraft.UNKNOWN;

@@ -1,17 +1,16 @@
 package pippinry.pedigree.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static pippinry.pedigree.internal.Programs.code;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import pippinry.model.Program;
-import pippinry.model.ask.Relationship;
 
 class PedigreeRelationshipTest {
-    private final Relationship relationship = new PedigreeRelationship();
+    private final PedigreeRelationship relationship = new PedigreeRelationship(List.of());
 
     private double f(Program program, String a, String b) {
         return relationship.coancestry(program, code(a), code(b));
@@ -95,8 +94,25 @@ class PedigreeRelationshipTest {
 
     @Test
     void aProgramIsReckonedOnce() {
+        List<Program> reckoned = new ArrayList<>();
+        Snapshots<String> snapshots = new Snapshots<>(program -> {
+            reckoned.add(program);
+            return "reckoned";
+        });
         Program program = Programs.of("C,A,B");
-        assertSame(ProgramPedigree.of(program), ProgramPedigree.of(program));
+        snapshots.of(program);
+        snapshots.of(program);
+        assertEquals(List.of(program), reckoned);
+    }
+
+    @Test
+    void whatIsDoubtfulOfAnAncestorIsInherited() {
+        Program program = Programs.of(
+                "C,A,B,seed_link=likely", "D,C,E,pollen_link=doubtful", "F,D,G,seed_link=likely", "H,F,I|K");
+        assertEquals(
+                List.of("The pollen parent of H is one of I, K", "The pollen parent of D, E, is doubtful"),
+                relationship.doubts(program, code("H")));
+        assertEquals(List.of("The seed parent of C, A, is likely"), relationship.doubts(program, code("C")));
     }
 
     @Test
