@@ -50,8 +50,9 @@ public interface CropPack {
         return loci().stream().filter(locus -> locus.called(name)).findFirst();
     }
 
+    /** The series of this name; the first one where a program names none or just the crop. */
     default Optional<AlleleSeries> series(String name) {
-        return name.isEmpty()
+        return name.isEmpty() || name.equals(crop())
                 ? series().stream().findFirst()
                 : series().stream().filter(series -> series.name().equals(name)).findFirst();
     }

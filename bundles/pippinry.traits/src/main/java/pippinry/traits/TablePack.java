@@ -234,6 +234,8 @@ public class TablePack implements CropPack {
                 row.word(Dominance.class, "dominance"),
                 row.text("effect_allele"),
                 row.text("other_allele"),
+                row.number("frequency").orElse(0.5),
+                row.text("frequency_ground"),
                 row.text("chromosome"),
                 row.text("position"),
                 row.text("markers"),

@@ -28,6 +28,7 @@ import pippinry.statistics.proportions.TrialsNeeded;
         scope = ServiceScope.PROTOTYPE,
         property = {
             Subcommand.NAME + "=howmany",
+            Subcommand.RECKONS + "=true",
             Subcommand.SUMMARY + "=how many seedlings for a fair chance of the wanted ones"
         })
 public final class HowManyCommand implements Subcommand {
@@ -70,7 +71,8 @@ public final class HowManyCommand implements Subcommand {
         }
         return Answer.of(
                 json,
-                "%d seedlings: then at least %d of the wanted ones with a chance of %s or more."
-                        .formatted(needed.getAsLong(), least, sure));
+                Words.say(
+                        "%d seedlings: then at least %d of the wanted ones with a chance of %s or more.",
+                        needed.getAsLong(), least, sure));
     }
 }

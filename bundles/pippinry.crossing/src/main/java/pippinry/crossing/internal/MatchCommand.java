@@ -33,6 +33,7 @@ import pippinry.traits.SGenotype;
         scope = ServiceScope.PROTOTYPE,
         property = {
             Subcommand.NAME + "=match",
+            Subcommand.RECKONS + "=true",
             Subcommand.SUMMARY + "=whether two kinds can fertilise each other, by their S-alleles"
         })
 public final class MatchCommand implements Subcommand {

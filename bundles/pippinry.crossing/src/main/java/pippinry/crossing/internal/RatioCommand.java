@@ -74,18 +74,19 @@ public final class RatioCommand implements Subcommand {
                     + " (chi-square is infinite), or the lot is mixed or a seedling misread.");
         }
         if (exact.isEmpty()) {
-            notes.add("p_exact is not given: there are %.3g outcomes, more than %.0e to go through."
-                    .formatted(ExactMultinomial.outcomes(classes), ExactMultinomial.MOST_OUTCOMES));
+            notes.add(Words.say(
+                    "p_exact is not given: there are %.3g outcomes, more than %.0e to go through.",
+                    ExactMultinomial.outcomes(classes), ExactMultinomial.MOST_OUTCOMES));
         }
         if (fit.smallestExpected() < 5 && !classes.refuted()) {
             notes.add("A class is expected with fewer than 5 seedlings: trust p_exact more than p.");
         }
-        return "Chi-square %.4g with %d degrees of freedom: p = %.4g%s."
-                .formatted(
-                        fit.chiSquare(),
-                        fit.degrees(),
-                        fit.p(),
-                        exact.isPresent() ? ", exact p = %.4g".formatted(exact.getAsDouble()) : "");
+        return Words.say(
+                "Chi-square %.4g with %d degrees of freedom: p = %.4g%s.",
+                fit.chiSquare(),
+                fit.degrees(),
+                fit.p(),
+                exact.isPresent() ? Words.say(", exact p = %.4g", exact.getAsDouble()) : "");
     }
 
     private static String compare(List<long[]> families, double[] ratio, Map<String, Object> json, List<String> notes) {
@@ -99,11 +100,11 @@ public final class RatioCommand implements Subcommand {
         json.put("sum", part(result.sum()));
         json.put("heterogeneity", part(result.difference()));
         json.put("heterogeneity_contingency", part(result.contingency()));
-        return "Between families: chi-square %.4g with %d degrees of freedom, p = %.4g."
-                .formatted(
-                        result.difference().chiSquare(),
-                        result.difference().degrees(),
-                        result.difference().p());
+        return Words.say(
+                "Between families: chi-square %.4g with %d degrees of freedom, p = %.4g.",
+                result.difference().chiSquare(),
+                result.difference().degrees(),
+                result.difference().p());
     }
 
     private static Map<String, Object> part(Heterogeneity.Part part) {

@@ -1,0 +1,2 @@
+/** When parents flower here, by the program's own dates. */
+package pippinry.crossing.internal.bloom;

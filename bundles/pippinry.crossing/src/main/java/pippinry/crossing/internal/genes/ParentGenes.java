@@ -1,0 +1,140 @@
+package pippinry.crossing.internal.genes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
+
+/**
+ * What a parent may carry at the loci of one linkage group: every pair of chromosomes that agrees with its dosages, with
+ * its probability. Where it is not known which alleles lie on one chromosome, both ways count alike.
+ */
+public final class ParentGenes {
+
+    /** A pair of chromosomes, by the bits of the loci with the effect allele. */
+    public record Pair(double chance, int one, int other) {}
+
+    private final LinkageGroup group;
+    private final List<Pair> pairs;
+    private final double[] gametes;
+    private final boolean told;
+
+    private ParentGenes(LinkageGroup group, List<Pair> pairs, double[] gametes, boolean told) {
+        this.group = group;
+        this.pairs = List.copyOf(pairs);
+        this.gametes = gametes;
+        this.told = told;
+    }
+
+    /**
+     * From the dosage at each locus of the group.
+     *
+     * <p>A triploid's gametes are taken as carrying one allele of three at each locus, loci independent: an
+     * approximation, since most of its gametes are unbalanced.
+     */
+    public static ParentGenes of(LinkageGroup group, Map<String, Dosage> dosages) {
+        List<Dosage> inOrder = group.loci().stream().map(dosages::get).toList();
+        boolean told = inOrder.stream().anyMatch(Dosage::told);
+        if (inOrder.stream().anyMatch(dosage -> dosage.ploidy() != 2)) {
+            return new ParentGenes(group, List.of(), independent(inOrder), told);
+        }
+        List<Pair> pairs = new ArrayList<>();
+        combine(inOrder, 0, new Pair(1, 0, 0), pairs);
+        return ofPairs(group, pairs, told);
+    }
+
+    /** From chromosomes that are known, or known to some probability; chances sum to 1. */
+    public static ParentGenes ofPairs(LinkageGroup group, List<Pair> pairs) {
+        return ofPairs(group, pairs, true);
+    }
+
+    private static ParentGenes ofPairs(LinkageGroup group, List<Pair> pairs, boolean told) {
+        double[] gametes = new double[1 << group.loci().size()];
+        for (Pair pair : pairs) {
+            double[] some = group.gametes(pair.one(), pair.other());
+            for (int i = 0; i < gametes.length; i++) {
+                gametes[i] += pair.chance() * some[i];
+            }
+        }
+        return new ParentGenes(group, pairs, gametes, told);
+    }
+
+    public LinkageGroup group() {
+        return group;
+    }
+
+    /** Every pair of chromosomes that may be; empty for a triploid. */
+    public List<Pair> pairs() {
+        return pairs;
+    }
+
+    /** The pairs that make a difference between cases: none where nothing is told and only the prior speaks. */
+    List<Pair> cases() {
+        return told ? pairs : List.of();
+    }
+
+    /** Share of each kind of gamete, expected over what is not known. */
+    public double[] gametes() {
+        return gametes.clone();
+    }
+
+    /**
+     * Gametes of the kinds that are let through, shared out anew; all zero if none is. The style's choice among S-alleles
+     * is of this kind, and what lies near S goes with it.
+     */
+    public double[] gametes(IntPredicate letThrough) {
+        double[] some = gametes.clone();
+        double sum = 0;
+        for (int kind = 0; kind < some.length; kind++) {
+            some[kind] = letThrough.test(kind) ? some[kind] : 0;
+            sum += some[kind];
+        }
+        for (int kind = 0; kind < some.length && sum > 0; kind++) {
+            some[kind] /= sum;
+        }
+        return some;
+    }
+
+    /** This parent as it would be with one of its pairs of chromosomes. */
+    public ParentGenes only(Pair pair) {
+        return ofPairs(group, List.of(new Pair(1, pair.one(), pair.other())));
+    }
+
+    private static void combine(List<Dosage> dosages, int locus, Pair sofar, List<Pair> pairs) {
+        if (locus == dosages.size()) {
+            pairs.add(sofar);
+            return;
+        }
+        Dosage dosage = dosages.get(locus);
+        int bit = 1 << locus;
+        boolean phased = sofar.one() != sofar.other();
+        for (int copies = 0; copies <= 2; copies++) {
+            double chance = sofar.chance() * dosage.chance(copies);
+            if (chance == 0) {
+                continue;
+            }
+            int both = copies == 2 ? bit : 0;
+            if (copies != 1) {
+                combine(dosages, locus + 1, new Pair(chance, sofar.one() | both, sofar.other() | both), pairs);
+            } else if (phased) {
+                combine(dosages, locus + 1, new Pair(chance / 2, sofar.one() | bit, sofar.other()), pairs);
+                combine(dosages, locus + 1, new Pair(chance / 2, sofar.one(), sofar.other() | bit), pairs);
+            } else {
+                combine(dosages, locus + 1, new Pair(chance, sofar.one() | bit, sofar.other()), pairs);
+            }
+        }
+    }
+
+    private static double[] independent(List<Dosage> dosages) {
+        double[] gametes = {1};
+        for (Dosage dosage : dosages) {
+            double[] longer = new double[2 * gametes.length];
+            for (int kind = 0; kind < gametes.length; kind++) {
+                longer[kind] = gametes[kind] * (1 - dosage.gamete());
+                longer[kind | gametes.length] = gametes[kind] * dosage.gamete();
+            }
+            gametes = longer;
+        }
+        return gametes;
+    }
+}

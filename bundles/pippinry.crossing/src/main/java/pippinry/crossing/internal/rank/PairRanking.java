@@ -1,0 +1,123 @@
+package pippinry.crossing.internal.rank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import pippinry.crossing.internal.bloom.BloomFit;
+import pippinry.crossing.internal.genes.GeneBook;
+import pippinry.crossing.internal.genes.MapFunction;
+import pippinry.crossing.internal.rates.RateBook;
+import pippinry.model.Program;
+import pippinry.model.ask.Relationship;
+import pippinry.model.record.Genotype;
+import pippinry.model.record.Kinds;
+import pippinry.model.value.Code;
+import pippinry.traits.Compatibility;
+import pippinry.traits.CropPack;
+import pippinry.traits.Fertility;
+
+/**
+ * Judges every possible pair of parents and puts the pairs in order.
+ *
+ * <p>The order goes by worth, a product of factors from 0 to 1, each of which is handed out with its meaning: share of
+ * seedlings with all musts that loci decide, vigour left after inbreeding, chance that pollen works, bloom, ploidy, wishes.
+ * {@link Worth} says where each comes from. Only the pairs that are shown get seedlings and flowers reckoned.
+ */
+public final class PairRanking {
+
+    private final Program program;
+    private final Wishes wishes;
+    private final Candidates candidates;
+    private final GeneBook genes;
+    private final RateBook rates;
+    private final Optional<Relationship> relationship;
+    private final Worth worth;
+    private final Map<String, Compatibility> compatibilities = new HashMap<>();
+    private final List<String> notes = new ArrayList<>();
+    private int impossible;
+
+    public PairRanking(Program program, Optional<CropPack> pack, Optional<Relationship> relationship, Wishes wishes) {
+        this.program = program;
+        this.wishes = wishes;
+        this.relationship = relationship;
+        this.candidates = new Candidates(program);
+        this.genes = new GeneBook(program, pack, MapFunction.HALDANE);
+        this.rates = new RateBook(program, pack);
+        this.worth = new Worth(program, genes, rates, BloomFit.of(program), pack);
+        notes.addAll(PlainNotes.of(program, pack, relationship, rates));
+    }
+
+    /** The best pairs, at most as many as wished for. */
+    public List<RankedPair> best(DoubleConsumer progress) {
+        List<Draft> drafts = drafts(progress);
+        drafts.sort(Comparator.comparingDouble(Draft::worth)
+                .reversed()
+                .thenComparing(Draft::seedParent)
+                .thenComparing(Draft::pollenParent));
+        PairDetail detail = new PairDetail(program, genes, rates, wishes);
+        List<RankedPair> best = new ArrayList<>();
+        for (Draft draft : drafts.subList(0, Math.min(wishes.limit(), drafts.size()))) {
+            best.add(detail.complete(draft, best.size() + 1));
+        }
+        return best;
+    }
+
+    /** What holds for all pairs: absences, what is not known, cautions. Complete after {@link #best}. */
+    public List<String> notes() {
+        List<String> all = new ArrayList<>(notes);
+        all.addAll(candidates.notes());
+        all.addAll(genes.notes());
+        if (impossible > 0) {
+            all.add(impossible + " pairs cannot fertilise each other by their S-alleles; they are left out"
+                    + " (a strong warning, not a proof).");
+        }
+        return all;
+    }
+
+    private List<Draft> drafts(DoubleConsumer progress) {
+        List<Code<Genotype>> seeds = wishes.seedParents(candidates.seedParents());
+        List<Code<Genotype>> pollens = wishes.pollenParents(candidates.pollenParents());
+        List<Draft> drafts = new ArrayList<>();
+        for (int i = 0; i < seeds.size(); i++) {
+            progress.accept((double) i / seeds.size());
+            for (Code<Genotype> pollen : pollens) {
+                if (!oneClone(seeds.get(i), pollen)) {
+                    draft(seeds.get(i), pollen).ifPresent(drafts::add);
+                }
+            }
+        }
+        return drafts;
+    }
+
+    private Optional<Draft> draft(Code<Genotype> seed, Code<Genotype> pollen) {
+        Compatibility match = compatibility(seed, pollen);
+        if (match.fertility() == Fertility.NONE && !wishes.impossibleToo()) {
+            impossible++;
+            return Optional.empty();
+        }
+        Optional<Double> inbreeding = relationship.map(asked -> asked.coancestry(program, seed, pollen));
+        return Optional.of(worth.of(seed, pollen, match, inbreeding));
+    }
+
+    private Compatibility compatibility(Code<Genotype> seed, Code<Genotype> pollen) {
+        String key = genes.sAlleles(seed).series() + "|" + genes.sAlleles(seed) + "|"
+                + genes.sAlleles(pollen).series() + "|" + genes.sAlleles(pollen);
+        return compatibilities.computeIfAbsent(
+                key, any -> Compatibility.of(genes.sAlleles(seed), genes.sAlleles(pollen)));
+    }
+
+    /** A kind with itself, its sport or a sister sport: that is selfing. */
+    private boolean oneClone(Code<Genotype> one, Code<Genotype> other) {
+        return origin(one).equals(origin(other));
+    }
+
+    private Code<Genotype> origin(Code<Genotype> genotype) {
+        return program.find(Kinds.GENOTYPES, genotype)
+                .flatMap(Genotype::sportOf)
+                .orElse(genotype);
+    }
+}
