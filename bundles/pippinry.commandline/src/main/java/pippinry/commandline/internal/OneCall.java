@@ -28,13 +28,11 @@ final class OneCall implements Call, AutoCloseable {
     private final Optional<LocalDate> asOf;
     private final OpenProgram program;
 
-    OneCall(Runner runner, CommonOptions options, Optional<Path> programAround, Optional<LocalDate> asOf) {
+    OneCall(Runner runner, CommonOptions options, OpenProgram program, Optional<LocalDate> asOf) {
         this.runner = runner;
         this.options = options;
         this.asOf = asOf;
-        Optional<Path> folder = Optional.ofNullable(options.program()).or(() -> programAround);
-        this.program =
-                new OpenProgram(folder, asOf, runner.folders(), runner.around().clock());
+        this.program = program;
     }
 
     @Override
@@ -113,10 +111,7 @@ final class OneCall implements Call, AutoCloseable {
 
     /** Runs another subcommand on the program as it stood that day; it takes over {@code --program} and {@code --json}. */
     Answer runAsOf(List<String> arguments, Optional<LocalDate> day) throws Exception {
-        Optional<Path> folder = program.isNamed() ? Optional.of(program.folder()) : Optional.empty();
-        // The program may be open here: the inner call opens it for itself.
-        program.close();
-        Runner.Reply reply = runner.answer(arguments, folder, day);
+        Runner.Reply reply = runner.answer(arguments, program, day);
         options.json |= reply.json();
         return reply.answer();
     }

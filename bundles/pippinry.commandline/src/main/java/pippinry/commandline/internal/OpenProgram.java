@@ -16,13 +16,32 @@ final class OpenProgram implements AutoCloseable {
     private final Optional<LocalDate> asOf;
     private final ProgramFolders folders;
     private final Clock clock;
+    private final boolean borrowed;
     private ProgramStore store;
 
     OpenProgram(Optional<Path> folder, Optional<LocalDate> asOf, ProgramFolders folders, Clock clock) {
+        this(folder, asOf, folders, clock, null);
+    }
+
+    private OpenProgram(
+            Optional<Path> folder, Optional<LocalDate> asOf, ProgramFolders folders, Clock clock, ProgramStore lent) {
         this.folder = folder;
         this.asOf = asOf;
         this.folders = folders;
         this.clock = clock;
+        this.borrowed = lent != null;
+        this.store = lent;
+    }
+
+    /**
+     * The program of a call within this one: the same store if it is open and the same program is meant.
+     *
+     * @param named the folder that the inner call names; null if it names none
+     */
+    OpenProgram within(Path named, Optional<LocalDate> day) {
+        boolean same = named == null || folder.filter(named::equals).isPresent();
+        Optional<Path> inner = same ? folder : Optional.of(named);
+        return new OpenProgram(inner, day, folders, clock, same ? store : null);
     }
 
     Path folder() throws CallRefused {
@@ -44,7 +63,7 @@ final class OpenProgram implements AutoCloseable {
         if (asOf.isPresent()) {
             throw new CallRefused("The program as it stood on " + asOf.get() + " can be looked at but not changed");
         }
-        if (store != null && store.readOnly()) {
+        if (store != null && store.readOnly() && !borrowed) {
             close();
         }
         if (store == null) {
@@ -53,9 +72,10 @@ final class OpenProgram implements AutoCloseable {
         return store;
     }
 
+    /** A store that was lent stays open. */
     @Override
     public void close() {
-        if (store != null) {
+        if (store != null && !borrowed) {
             store.close();
             store = null;
         }

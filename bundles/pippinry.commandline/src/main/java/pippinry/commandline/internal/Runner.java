@@ -1,6 +1,5 @@
 package pippinry.commandline.internal;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +54,8 @@ final class Runner {
             return DONE;
         }
         try {
-            return print(answer(arguments, Optional.empty(), Optional.empty()));
+            OpenProgram none = new OpenProgram(Optional.empty(), Optional.empty(), folders, around.clock());
+            return print(answer(arguments, none, Optional.empty()));
         } catch (CallRefused | ParameterException e) {
             return say(e.getMessage(), WRONG);
         } catch (EditRefused e) {
@@ -67,8 +67,8 @@ final class Runner {
         }
     }
 
-    /** @param programAround the program that the call around this one works on */
-    Reply answer(List<String> arguments, Optional<Path> programAround, Optional<LocalDate> asOf) throws Exception {
+    /** @param around the program that the call around this one works on */
+    Reply answer(List<String> arguments, OpenProgram around, Optional<LocalDate> asOf) throws Exception {
         String name = arguments.get(0);
         Commands.Lease lease = commands.open(name).orElseThrow(() -> unknown(name));
         try (lease) {
@@ -78,7 +78,8 @@ final class Runner {
             if (options.help) {
                 return new Reply(Answer.of(java.util.Map.of(), line.getUsageMessage(Ansi.OFF)), false);
             }
-            try (OneCall call = new OneCall(this, options, programAround, asOf)) {
+            OpenProgram program = around.within(options.program(), asOf);
+            try (OneCall call = new OneCall(this, options, program, asOf)) {
                 Answer answer = lease.command().run(call);
                 return new Reply(answer, options.json);
             }
