@@ -10,6 +10,7 @@ import java.util.Map;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.ServiceScope;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -17,7 +18,10 @@ import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
 import pippinry.commandline.CallRefused;
 import pippinry.commandline.Subcommand;
+import pippinry.exchange.internal.archive.ArchiveWriter;
+import pippinry.exchange.internal.archive.Photos;
 import pippinry.exchange.internal.tables.TableExport;
+import pippinry.model.HistoryLine;
 import pippinry.model.Program;
 import pippinry.model.ProgramStore;
 import pippinry.model.record.Kind;
@@ -29,8 +33,13 @@ import pippinry.model.record.Kinds;
         scope = ServiceScope.PROTOTYPE,
         property = {Subcommand.NAME + "=export", Subcommand.SUMMARY + "=writes the program out"})
 @Command(
-        description = "Writes a program out as plain tables (CSV), one for each kind of record it has.",
-        footer = {"", "Example:", "  pippinry export larkmoor larkmoor-tables"})
+        description = "Writes a program out, as plain tables (CSV) if nothing else is said.",
+        footer = {
+            "",
+            "Example:",
+            "  pippinry export larkmoor larkmoor-tables",
+            "  pippinry export larkmoor larkmoor.jsonl --archive"
+        })
 public final class ExportProgram implements Subcommand {
 
     @Parameters(index = "0", paramLabel = "DIR", description = "The program folder.")
@@ -39,8 +48,21 @@ public final class ExportProgram implements Subcommand {
     @Parameters(index = "1", paramLabel = "OUT", description = "Where to write.")
     private Path out;
 
-    @Option(names = "--tables", description = "Plain tables into the folder OUT (this is meant if nothing is said).")
-    private boolean tables;
+    @ArgGroup
+    private final Form form = new Form();
+
+    /** What to write; the annotations tell a person. */
+    private static final class Form {
+
+        @Option(names = "--tables", description = "Plain tables into the folder OUT (meant if nothing is said).")
+        private boolean tables;
+
+        @Option(
+                names = "--archive",
+                description = "The whole program with its history into the file OUT, as JSON lines;"
+                        + " photos into a folder beside it.")
+        private boolean archive;
+    }
 
     @Option(names = "--replace", description = "Write over what an earlier export left in OUT.")
     private boolean replace;
@@ -58,7 +80,10 @@ public final class ExportProgram implements Subcommand {
     public Answer run(Call call) throws Exception {
         Destination destination = new Destination(out, replace);
         try (ProgramStore store = call.folders().openToRead(folder, call.clock())) {
-            return writeTables(call, program(call, store), destination.folder());
+            Program program = program(call, store);
+            return form.archive
+                    ? writeArchive(call, store, program, destination.file("archive.jsonl"))
+                    : writeTables(call, program, destination.folder());
         } catch (IOException e) {
             throw new CallRefused(out + " cannot be written: " + e.getMessage());
         }
@@ -92,6 +117,29 @@ public final class ExportProgram implements Subcommand {
         rows.forEach((table, count) ->
                 words.append(table).append(".csv: ").append(count).append(" rows\n"));
         return Answer.of(json, words.append("The tables are in ").append(into).toString());
+    }
+
+    private Answer writeArchive(Call call, ProgramStore store, Program program, Path file) throws IOException {
+        Progress progress = new Progress(call, "Writing");
+        List<HistoryLine> history = store.history().stream()
+                .filter(edit -> edit.number() <= program.edit())
+                .toList();
+        ArchiveWriter writer = new ArchiveWriter(program, history, store::changesOf);
+        Destination.write(file, part -> writer.write(part, progress::tell));
+        Photos photos = Photos.out(store.folder(), file);
+        photos.copy(program);
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("file", file.toString());
+        json.put("edit", program.edit());
+        json.put("photos", photos.copied());
+        json.put("warnings", photos.warnings());
+        StringBuilder words = new StringBuilder();
+        photos.warnings()
+                .forEach(warning -> words.append("Note: ").append(warning).append('\n'));
+        return Answer.of(
+                json,
+                words + "The program with all its " + program.edit() + " edits is in " + file + ", with "
+                        + photos.copied() + " photos beside it.");
     }
 
     private static List<String> empty(List<Kind<?>> filled) {

@@ -12,6 +12,10 @@ import java.util.stream.Collectors;
 import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
 import pippinry.commandline.CallRefused;
+import pippinry.exchange.internal.archive.ArchiveHead;
+import pippinry.exchange.internal.archive.ArchiveLine;
+import pippinry.exchange.internal.archive.ArchiveReader;
+import pippinry.exchange.internal.archive.Photos;
 import pippinry.exchange.internal.tables.FileRefused;
 import pippinry.exchange.internal.tables.Import;
 import pippinry.exchange.internal.tables.Refusal;
@@ -40,10 +44,10 @@ final class TableImport {
     }
 
     /** Which table each file is. */
-    static Map<Path, Kind<?>> named(List<Path> files, String table) throws CallRefused {
+    static Map<Path, Kind<?>> named(List<Path> files, Optional<String> table) throws CallRefused {
         Map<Path, Kind<?>> kinds = new LinkedHashMap<>();
         for (Path file : files) {
-            String name = table == null ? tableName(file) : table;
+            String name = table.orElseGet(() -> tableName(file));
             Optional<Kind<?>> kind = Kinds.named(name);
             if (kind.isEmpty()) {
                 throw new CallRefused(file + ": '" + name + "' is no table; name it with --as TABLE, one of: "
@@ -64,13 +68,28 @@ final class TableImport {
 
     Answer run(Map<Path, Kind<?>> files) throws CallRefused, IOException {
         read(files);
-        Optional<HistoryLine> line = Optional.empty();
+        Optional<HistoryLine> line = store();
+        return answer(line, refusedFiles());
+    }
+
+    /** The photos beside the archive are carried over too. */
+    Answer run(Path archive) throws CallRefused, IOException {
+        readArchive(archive);
+        Optional<HistoryLine> line = store();
+        Photos photos = Photos.in(archive, store.folder());
+        photos.copy(store.now());
+        tables.warnings().addAll(photos.warnings());
+        return answer(line, List.of());
+    }
+
+    /** Stores what can be; with {@code --keep-going} rows go out until the rest holds together. */
+    private Optional<HistoryLine> store() throws CallRefused {
         if (!keepGoing) {
             refuseAll();
         }
-        while (line.isEmpty() && !tables.isEmpty()) {
+        while (!tables.isEmpty()) {
             try {
-                line = Optional.of(store.apply(tables.edit(call.author())));
+                return Optional.of(store.apply(tables.edit(call.author())));
             } catch (EditRefused e) {
                 tables.refuse(e.faults());
                 if (!keepGoing) {
@@ -78,43 +97,59 @@ final class TableImport {
                 }
             }
         }
-        return answer(line, refusedFiles());
+        return Optional.empty();
     }
 
     private void read(Map<Path, Kind<?>> files) throws CallRefused, IOException {
-        double all = 1;
+        double size = 1;
         for (Path file : files.keySet()) {
-            all += Files.isRegularFile(file) ? Files.size(file) : 0;
+            size += Files.isRegularFile(file) ? Files.size(file) : 0;
         }
+        Progress progress = new Progress(call, "Reading");
+        double all = size;
         double before = 0;
         for (Map.Entry<Path, Kind<?>> file : files.entrySet()) {
             double start = before;
-            double size = all;
-            Steps steps = new Steps();
             try {
-                tables.read(file.getKey(), file.getValue(), passed -> {
-                    if (steps.isNext((start + passed) / size)) {
-                        call.progress("Reading " + file.getKey().getFileName(), (start + passed) / size);
-                    }
-                });
+                tables.read(file.getKey(), file.getValue(), passed -> progress.tell((start + passed) / all));
             } catch (FileRefused e) {
                 throw new CallRefused("Nothing was stored. " + e.getMessage());
             }
             before += Files.size(file.getKey());
         }
-        call.progress("Read", 1);
+        progress.tell(1);
     }
 
-    /** Progress is told a hundred times, not a million. */
-    private static final class Steps {
+    /** Takes the records of an archive into a program that has others; its history stays behind. */
+    private void readArchive(Path archive) throws CallRefused {
+        Progress progress = new Progress(call, "Reading");
+        double size = archive.toFile().length() + 1.0;
+        tables.startFile(archive);
+        try {
+            new ArchiveReader(archive).read(new RecordsOnly(), passed -> progress.tell(passed / size));
+        } catch (FileRefused e) {
+            throw new CallRefused("Nothing was stored. " + e.getMessage());
+        }
+        progress.tell(1);
+    }
 
-        private int told = -1;
+    /** Passes the history over. */
+    private final class RecordsOnly implements ArchiveReader.Taker {
 
-        boolean isNext(double done) {
-            int step = (int) (done * 100);
-            boolean next = step > told;
-            told = Math.max(told, step);
-            return next;
+        @Override
+        public void head(ArchiveHead head) {
+            // Nothing of it goes into another program.
+        }
+
+        @Override
+        public void line(long number, ArchiveLine line) {
+            if (line instanceof ArchiveLine.Standing<?> record) {
+                take(number, record);
+            }
+        }
+
+        private <T extends Record> void take(long number, ArchiveLine.Standing<T> record) {
+            tables.take(record.kind(), record.row().value(), number);
         }
     }
 

@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pippinry.commandline.CallRefused;
-import pippinry.model.Program;
 
 /**
  * Tables damaged at random. Each comes in whole or is refused with its file's name; the program always holds together.
@@ -79,14 +78,17 @@ class DamagedFilesTest {
     private boolean comesInWholeOrNotAtAll(Random random, long seed) throws Exception {
         MemoryStore.Folders folders = new MemoryStore.Folders();
         CallInTest call = new CallInTest(folders);
-        folders.create(Path.of("one"), call.clock()).apply(new GeneratedProgram(seed).edit(3));
-        folders.create(Path.of("other"), call.clock());
+        Path one = files.resolve("one" + seed);
+        Path other = files.resolve("other" + seed);
+        folders.create(one, call.clock()).apply(new GeneratedProgram(seed).edit(3));
+        folders.create(other, call.clock());
         Path out = files.resolve("out" + seed);
-        call.run(new ExportProgram(), "one", out);
+        call.run(new ExportProgram(), one, out);
         List<Path> tables = list(out);
         Path hit = tables.get(random.nextInt(tables.size()));
         Files.write(hit, damaged(Files.readAllBytes(hit), random));
-        String[] arguments = Stream.concat(Stream.of("other"), tables.stream().map(Path::toString))
+        String[] arguments = Stream.concat(
+                        Stream.of(other.toString()), tables.stream().map(Path::toString))
                 .toArray(String[]::new);
         boolean keepGoing = random.nextInt(4) == 0;
         try {
@@ -94,19 +96,15 @@ class DamagedFilesTest {
         } catch (CallRefused e) {
             assertTrue(
                     e.getMessage().contains(hit.toString()) || e.getMessage().contains(out.toString()), e.getMessage());
-            assertEquals(0, now(folders, call).edit());
+            assertEquals(0, folders.open(other, call.clock()).now().edit());
             return false;
         }
-        assertEquals(List.of(), now(folders, call).faults());
+        assertEquals(List.of(), folders.open(other, call.clock()).now().faults());
         return true;
     }
 
     private static Object[] with(String[] arguments, String last) {
         return Stream.concat(Stream.of(arguments), Stream.of(last)).toArray();
-    }
-
-    private static Program now(MemoryStore.Folders folders, CallInTest call) {
-        return folders.open(Path.of("other"), call.clock()).now();
     }
 
     private static byte[] damaged(byte[] bytes, Random random) {

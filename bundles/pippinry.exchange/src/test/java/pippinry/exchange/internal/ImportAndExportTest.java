@@ -25,17 +25,17 @@ import pippinry.model.value.Code;
 
 class ImportAndExportTest {
 
-    private static final Path LARKMOOR = Path.of("larkmoor");
-
     @TempDir
     private Path files;
 
+    private Path larkmoor;
     private final MemoryStore.Folders folders = new MemoryStore.Folders();
     private final CallInTest call = new CallInTest(folders);
 
     @BeforeEach
     void newProgram() throws Exception {
-        call.run(new NewProgram(), LARKMOOR, "--crop", "apple", "--name", "Larkmoor");
+        larkmoor = files.resolve("larkmoor");
+        call.run(new NewProgram(), larkmoor, "--crop", "apple", "--name", "Larkmoor");
     }
 
     @Test
@@ -189,7 +189,7 @@ class ImportAndExportTest {
     void exportWritesEveryTableThatHasRowsInTheOrderOfTheirKeys() throws Exception {
         bring(file("genotypes.csv", "code,name\nFIE,Fiesta\nELS,\"Elstar, \"\"red\"\"\"\n"));
         Path out = files.resolve("out");
-        call.run(new ExportProgram(), LARKMOOR, out);
+        call.run(new ExportProgram(), larkmoor, out);
         assertEquals(
                 "code,name,crop,kind,ploidy,seed_parent,pollen_parent,seed_link,pollen_link,link_ground,sport_of,year,"
                         + "origin,note\r\n"
@@ -206,12 +206,12 @@ class ImportAndExportTest {
     void nothingIsWrittenOverUnlessSaidSo() throws Exception {
         bring(file("genotypes.csv", "code\nFIE\n"));
         Path out = files.resolve("out");
-        call.run(new ExportProgram(), LARKMOOR, out);
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ExportProgram(), LARKMOOR, out));
+        call.run(new ExportProgram(), larkmoor, out);
+        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ExportProgram(), larkmoor, out));
         assertEquals(out + " is not empty; name a new folder, or add --replace", refused.getMessage());
         Files.writeString(out.resolve("losses.csv"), "stale");
         Files.writeString(out.resolve("letter.txt"), "mine");
-        call.run(new ExportProgram(), LARKMOOR, out, "--replace");
+        call.run(new ExportProgram(), larkmoor, out, "--replace");
         assertTrue(Files.notExists(out.resolve("losses.csv")), "a table that is empty now");
         assertTrue(Files.exists(out.resolve("letter.txt")), "what is not ours");
     }
@@ -223,8 +223,8 @@ class ImportAndExportTest {
                 file("events.csv", "date,lowest_c\n2024,-3.5\n"));
         Path plain = files.resolve("plain");
         Path guarded = files.resolve("guarded");
-        call.run(new ExportProgram(), LARKMOOR, plain);
-        call.run(new ExportProgram(), LARKMOOR, guarded, "--for-spreadsheet");
+        call.run(new ExportProgram(), larkmoor, plain);
+        call.run(new ExportProgram(), larkmoor, guarded, "--for-spreadsheet");
         assertTrue(Files.readString(plain.resolve("genotypes.csv")).contains("FIE,=1+1,"));
         String genotypes = Files.readString(guarded.resolve("genotypes.csv"));
         assertTrue(genotypes.contains("FIE,'=1+1,,,,,,,,,,,,-2.5"), genotypes);
@@ -238,7 +238,7 @@ class ImportAndExportTest {
 
     private Answer bring(Object... arguments) throws Exception {
         Object[] all = new Object[arguments.length + 1];
-        all[0] = LARKMOOR;
+        all[0] = larkmoor;
         System.arraycopy(arguments, 0, all, 1, arguments.length);
         return call.run(new ImportFiles(), all);
     }
@@ -248,7 +248,7 @@ class ImportAndExportTest {
     }
 
     private Program program() {
-        return folders.open(LARKMOOR, call.clock()).now();
+        return folders.open(larkmoor, call.clock()).now();
     }
 
     private Genotype genotype(String code) {
@@ -256,7 +256,7 @@ class ImportAndExportTest {
     }
 
     private String history(long edit) {
-        return folders.open(LARKMOOR, call.clock())
+        return folders.open(larkmoor, call.clock())
                 .history()
                 .get((int) edit - 1)
                 .reason();

@@ -1,13 +1,14 @@
 package pippinry.exchange.internal;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import pippinry.model.Edit;
@@ -23,7 +24,7 @@ import pippinry.model.StoreFailed;
 /** Keeps a program in memory, so that exchange is tested without a disk. */
 public final class MemoryStore implements ProgramStore {
 
-    private final Path folder;
+    private Path folder;
     private final Clock clock;
     private final List<Program> programs = new ArrayList<>(List.of(Program.empty()));
     private final List<HistoryLine> lines = new ArrayList<>();
@@ -34,14 +35,18 @@ public final class MemoryStore implements ProgramStore {
         this.clock = clock;
     }
 
-    /** Programs by their folder's path. */
+    /** Programs by a mark in their folder, which goes with it when the folder gets another name. */
     public static final class Folders implements ProgramFolders {
 
-        private final Map<Path, MemoryStore> stores = new HashMap<>();
+        private final List<MemoryStore> stores = new ArrayList<>();
+
+        private static Path mark(Path folder) {
+            return folder.resolve("program");
+        }
 
         @Override
         public boolean isProgram(Path folder) {
-            return stores.containsKey(folder);
+            return Files.exists(mark(folder));
         }
 
         @Override
@@ -49,14 +54,28 @@ public final class MemoryStore implements ProgramStore {
             if (isProgram(folder)) {
                 throw new StoreFailed(folder + " holds a program already");
             }
-            stores.put(folder, new MemoryStore(folder, clock));
+            try {
+                Files.createDirectories(folder);
+                Files.writeString(mark(folder), Integer.toString(stores.size()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            stores.add(new MemoryStore(folder, clock));
             return open(folder, clock);
         }
 
         @Override
         public ProgramStore open(Path folder, Clock clock) {
-            return Optional.ofNullable(stores.get(folder))
-                    .orElseThrow(() -> new StoreFailed(folder + " holds no program"));
+            if (!isProgram(folder)) {
+                throw new StoreFailed(folder + " holds no program");
+            }
+            try {
+                MemoryStore store = stores.get(Integer.parseInt(Files.readString(mark(folder))));
+                store.folder = folder;
+                return store;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
 
         @Override
@@ -126,11 +145,10 @@ public final class MemoryStore implements ProgramStore {
     }
 
     @Override
-    public HistoryLine takeBack(long edit, String author) {
-        List<Settled<?>> back = new ArrayList<>();
-        changesOf(edit).forEach(change -> back.add(0, change.reversed()));
-        Program program = now().with(back, now().edit() + 1, clock.instant());
-        return keep(program, back, author, "takes back edit " + edit, OptionalLong.of(edit));
+    public HistoryLine takeBack(long edit, String author) throws EditRefused {
+        Outcome outcome = now().takeBack(changesOf(edit), clock.instant());
+        String reason = "taken back: " + lines.get((int) edit - 1).reason();
+        return keep(outcome.program(), outcome.changes(), author, reason, OptionalLong.of(edit));
     }
 
     @Override

@@ -27,18 +27,19 @@ import pippinry.model.record.Kinds;
 /** Files as they come from spreadsheets, old machines and accidents; each gets its rows in, or one clear answer. */
 class NastyFilesTest {
 
-    private static final Path LARKMOOR = Path.of("larkmoor");
     private static final Charset WINDOWS = Charset.forName("windows-1252");
 
     @TempDir
     private Path files;
 
+    private Path larkmoor;
     private final MemoryStore.Folders folders = new MemoryStore.Folders();
     private final CallInTest call = new CallInTest(folders);
 
     @BeforeEach
     void newProgram() {
-        folders.create(LARKMOOR, call.clock());
+        larkmoor = files.resolve("larkmoor");
+        folders.create(larkmoor, call.clock());
     }
 
     private record Good(String what, byte[] bytes, List<String> codes) {
@@ -221,7 +222,7 @@ class NastyFilesTest {
     @MethodSource("filesThatComeIn")
     void comesIn(Good good) throws Exception {
         Path file = Files.write(files.resolve("genotypes.csv"), good.bytes());
-        call.run(new ImportFiles(), LARKMOOR, file);
+        call.run(new ImportFiles(), larkmoor, file);
         assertEquals(
                 good.codes(),
                 program().table(Kinds.GENOTYPES).stream()
@@ -234,7 +235,7 @@ class NastyFilesTest {
     @MethodSource("filesThatAreRefused")
     void isRefused(Bad bad) throws Exception {
         Path file = Files.write(files.resolve("genotypes.csv"), bad.bytes());
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, file));
+        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, file));
         assertTrue(refused.getMessage().contains(file.toString()), refused.getMessage());
         assertTrue(refused.getMessage().contains(bad.message()), refused.getMessage());
         assertTrue(refused.getMessage().length() < 4000, "a message that can be read");
@@ -259,7 +260,7 @@ class NastyFilesTest {
     void aNumberThatIsNoneIsRefused(String number, String expected) throws Exception {
         Path file =
                 Files.writeString(files.resolve("weather.csv"), "time,temp_c\n2026-05-01T00:00,\"" + number + "\"\n");
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, file));
+        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, file));
         assertTrue(
                 refused.getMessage().endsWith(" line 2, column temp_c: '" + number + "'; expected " + expected),
                 refused.getMessage());
@@ -268,7 +269,7 @@ class NastyFilesTest {
     @Test
     void aNameKeepsItsBlanksAndItsLineEnds() throws Exception {
         Path file = Files.writeString(files.resolve("genotypes.csv"), "code,name,note\nA,  x ,\"a\r\nb\rc\nd\"\n");
-        call.run(new ImportFiles(), LARKMOOR, file);
+        call.run(new ImportFiles(), larkmoor, file);
         var a = program().table(Kinds.GENOTYPES).stream().findFirst().orElseThrow();
         assertEquals(List.of("  x ", "a\r\nb\rc\nd"), List.of(a.name(), a.note()));
     }
@@ -277,7 +278,7 @@ class NastyFilesTest {
     void manyBadRowsAreCountedAndTheFirstShown() throws Exception {
         String rows = IntStream.range(0, 500).mapToObj(i -> "A" + i + ",x\n").collect(Collectors.joining());
         Path file = Files.writeString(files.resolve("genotypes.csv"), "code,ploidy\n" + rows);
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, file));
+        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, file));
         assertTrue(refused.getMessage().startsWith("Nothing was stored: 500 rows are refused.\n"));
         assertTrue(refused.getMessage().endsWith("\nand 480 more"));
     }
@@ -287,12 +288,12 @@ class NastyFilesTest {
         Path missing = files.resolve("genotypes.csv");
         assertEquals(
                 "Nothing was stored. " + missing + ": there is no such file",
-                assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, missing))
+                assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, missing))
                         .getMessage());
         Path folder = Files.createDirectory(files.resolve("plants.csv"));
         assertEquals(
                 "Nothing was stored. " + folder + ": it is a folder; name the files in it",
-                assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, folder))
+                assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, folder))
                         .getMessage());
     }
 
@@ -300,7 +301,7 @@ class NastyFilesTest {
     void physicalLinesAreCountedAlsoInsideQuotedCells() throws Exception {
         Path file = Files.writeString(
                 files.resolve("genotypes.csv"), "code,note\r\nA,\"1\r\n2\r3\n4\"\r\n\r\nB,\r\nC,x\r\nB,\r\n");
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), LARKMOOR, file));
+        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ImportFiles(), larkmoor, file));
         assertTrue(
                 refused.getMessage().contains(" line 9, column code: 'B'; this stands in " + file + " line 7"),
                 refused.getMessage());
@@ -328,6 +329,6 @@ class NastyFilesTest {
     }
 
     private Program program() {
-        return folders.open(LARKMOOR, call.clock()).now();
+        return folders.open(larkmoor, call.clock()).now();
     }
 }

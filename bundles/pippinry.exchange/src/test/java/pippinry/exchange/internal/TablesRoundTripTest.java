@@ -29,8 +29,8 @@ class TablesRoundTripTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void whatWasExportedAndImportedIsExportedAsTheSameBytes(long seed) throws Exception {
-        Path one = Path.of("one");
-        Path other = Path.of("other");
+        Path one = files.resolve("one");
+        Path other = files.resolve("other");
         folders.create(one, call.clock()).apply(new GeneratedProgram(seed).edit(12));
         folders.create(other, call.clock());
 
@@ -54,7 +54,7 @@ class TablesRoundTripTest {
 
     @Test
     void whatWasExportedIsAllOnFileAlready() throws Exception {
-        Path one = Path.of("one");
+        Path one = files.resolve("one");
         folders.create(one, call.clock()).apply(new GeneratedProgram(9).edit(12));
         call.run(new ExportProgram(), one, files.resolve("first"));
         Object edit = call.run(

@@ -7,14 +7,8 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.PushbackInputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -29,19 +23,18 @@ final class CsvLines implements AutoCloseable {
     private static final int MOST_COLUMNS = 20_000;
     private static final int LONGEST_CELL = 1 << 20;
     private static final Pattern STARTING_LINE = Pattern.compile("starting at line (\\d+)");
-    private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     /** @param number the physical line on which the row starts */
     record Line(long number, List<String> cells) {}
 
     private final Path file;
-    private final Utf8Stream bytes;
+    private final TextFile text;
     private final CloseableIterator<CsvRecord> records;
     private long last;
 
-    private CsvLines(Path file, Utf8Stream bytes) {
+    private CsvLines(Path file, TextFile text) {
         this.file = file;
-        this.bytes = bytes;
+        this.text = text;
         this.records = CsvReader.builder()
                 .skipEmptyLines(false)
                 .allowUnclosedQuote(false)
@@ -52,27 +45,12 @@ final class CsvLines implements AutoCloseable {
                         CsvRecordHandler.of(handler -> handler.maxFields(MOST_COLUMNS)
                                 .maxFieldSize(LONGEST_CELL)
                                 .maxRecordSize(16 * LONGEST_CELL)),
-                        new InputStreamReader(bytes, StandardCharsets.UTF_8))
+                        text.reader())
                 .iterator();
     }
 
     static CsvLines open(Path file) throws FileRefused {
-        if (Files.isDirectory(file)) {
-            throw new FileRefused(Refusal.ofFile(file, "it is a folder; name the files in it"));
-        }
-        try {
-            PushbackInputStream in = new PushbackInputStream(Files.newInputStream(file), BYTE_ORDER_MARK.length);
-            Utf8Stream bytes = new Utf8Stream(in);
-            byte[] start = in.readNBytes(BYTE_ORDER_MARK.length);
-            if (!Arrays.equals(start, BYTE_ORDER_MARK)) {
-                in.unread(start);
-            }
-            return new CsvLines(file, bytes);
-        } catch (NoSuchFileException e) {
-            throw new FileRefused(Refusal.ofFile(file, "there is no such file"));
-        } catch (IOException e) {
-            throw new FileRefused(Refusal.ofFile(file, "it cannot be read: " + e.getMessage()));
-        }
+        return new CsvLines(file, TextFile.open(file));
     }
 
     /** The next row that is not empty; empty at the end of the file. */
@@ -103,13 +81,12 @@ final class CsvLines implements AutoCloseable {
 
     /** Bytes read so far, of those that the file has. */
     long passed() {
-        return bytes.passed();
+        return text.passed();
     }
 
     private FileRefused refused(RuntimeException e) {
-        if (bytes.fault().isPresent()) {
-            WrongBytes fault = bytes.fault().get();
-            return new FileRefused(Refusal.ofRow(file, fault.line(), fault.getMessage()));
+        if (text.fault().isPresent()) {
+            return TextFile.refused(file, text.fault().get());
         }
         String message = String.valueOf(e.getMessage());
         Matcher start = STARTING_LINE.matcher(message);
@@ -135,7 +112,7 @@ final class CsvLines implements AutoCloseable {
         try {
             records.close();
         } catch (IOException e) {
-            throw new FileRefused(Refusal.ofFile(file, "it cannot be read to its end: " + e.getMessage()));
+            throw TextFile.refused(file, e);
         }
     }
 }

@@ -72,12 +72,22 @@ public final class Import {
      * @throws FileRefused if the file is no such table at all
      */
     public void read(Path file, Kind<?> kind, DoubleConsumer progress) throws FileRefused {
-        files.add(file);
+        startFile(file);
         try (CsvLines lines = CsvLines.open(file)) {
             CsvLines.Line header = lines.next()
                     .orElseThrow(() -> new FileRefused(Refusal.ofFile(file, "it is empty; a header row was expected")));
             readRows(kind, Heading.read(file, kind, header), lines, progress);
         }
+    }
+
+    /** Rows taken from now on stand in this file. */
+    public void startFile(Path file) {
+        files.add(file);
+    }
+
+    /** Takes a record that was read elsewhere in the file. */
+    public <T extends Record> void take(Kind<T> kind, T row, long line) {
+        take(rows(kind), row, new Origin(files.size() - 1, line));
     }
 
     private <T extends Record> void readRows(Kind<T> kind, Heading heading, CsvLines lines, DoubleConsumer progress)

@@ -22,8 +22,10 @@ final class Utf8Stream extends FilterInputStream {
     private int high = 0xBF;
     private Optional<WrongBytes> fault = Optional.empty();
 
-    Utf8Stream(InputStream in) {
+    /** @param before how many bytes of the file were read already */
+    Utf8Stream(InputStream in, int before) {
         super(in);
+        this.offset = before;
     }
 
     /** Bytes that have passed. */
