@@ -56,6 +56,14 @@ final class LastSpring {
         fruit.takeOut(LocalDate.of(2025, 12, 14));
         fruit.takeOut(LocalDate.of(2026, 2, 8));
         bench.strip(LocalDate.of(2026, 2, 18));
+        for (String stock : new String[] {"M9", "M27"}) {
+            upkeep.done(
+                    stock,
+                    "stool-bed",
+                    LocalDate.of(2026, 2, 1),
+                    LocalDate.of(2026, 2, 18),
+                    "stripped and counted; thin ones of M.27 lined out");
+        }
         bench.lineOut("M27", 8, LocalDate.of(2026, 2, 19));
     }
 

@@ -51,9 +51,30 @@ final class OddBoughs {
     void countSet() {
         controls.forEach(bough -> {
             bough.ripen();
-            visits.add(bough, bough.pollinated().plusDays(22), 18, "set", bough.set(), "");
-            visits.lose(bough.tag(), bough.pollinated().plusDays(22), bough.flowers() - bough.set(), "not set");
+            LocalDate day = bough.pollinated().plusDays(22);
+            visits.add(bough, day, 18, "set", bough.set(), "");
+            visits.lose(bough.tag(), day, bough.flowers() - bough.set(), "not set");
             book.change(Table.POLLINATIONS, bough.tag(), "set_fruits", bough.set());
+        });
+    }
+
+    void countAfterJune(int year) {
+        LocalDate day = LocalDate.of(year, 7, 8);
+        controls.stream().filter(bough -> bough.set() > 0).forEach(bough -> {
+            visits.add(bough, day, 18, "june", bough.afterJune(), "");
+            visits.lose(bough.tag(), day, bough.set() - bough.afterJune(), "June drop");
+        });
+    }
+
+    /** The fruits of controls are counted and eaten. */
+    void pick(int year) {
+        LocalDate day = LocalDate.of(year, 9, 20);
+        controls.forEach(bough -> {
+            if (bough.set() > 0) {
+                visits.add(bough, day, 16, "harvest", bough.harvested(), "");
+                visits.lose(bough.tag(), day, bough.afterJune() - bough.harvested(), "fell early");
+            }
+            book.change(Table.POLLINATIONS, bough.tag(), "harvested_fruits", bough.harvested());
         });
         controls.clear();
     }

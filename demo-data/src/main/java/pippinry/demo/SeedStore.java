@@ -151,7 +151,7 @@ final class SeedStore {
                     book.add(book.row(Table.EMERGENCE)
                             .with("lot", lot.code())
                             .with("date", day)
-                            .with("emerged", up - seen));
+                            .with("emerged", up));
                 }
                 seen = up;
             }

@@ -40,7 +40,7 @@ enum Table {
     MOVES(0, "date,subject,what,direction,person,amount,may_pass_on,protected,health_test,note"),
     WEATHER(1, "time,temp_c,wet_min,rain_mm,rh_pct"),
     DECISIONS(0, "genotype,decision,date,person,grounds"),
-    TASKS(0, "batch,date,text"),
+    TASKS(0, "batch,date,text,rule,outcome,done_on,person"),
     NOTES(0, "subject,date,text"),
     COSTS(0, "batch,date,text,amount"),
     NEVERGIVEN(1, "number,reason"),

@@ -94,6 +94,18 @@ final class Upkeep {
         book.add(book.row(Table.TASKS).with("batch", batch).with("date", day).with("text", text));
     }
 
+    /** Marks what the program would find due as done. */
+    void done(String batch, String rule, LocalDate due, LocalDate done, String text) {
+        book.add(book.row(Table.TASKS)
+                .with("batch", batch)
+                .with("date", due)
+                .with("text", text)
+                .with("rule", rule)
+                .with("outcome", "done")
+                .with("done_on", done)
+                .with("person", "OD"));
+    }
+
     void note(String subject, LocalDate day, String text) {
         book.add(book.row(Table.NOTES)
                 .with("subject", subject)

@@ -197,6 +197,7 @@ final class Years {
                 year + "-june-drop-and-grafts-read",
                 "Counted after the June drop, grafts read");
         crossedIn(year).forEach(round::countAfterJune);
+        odd.countAfterJune(year);
         LocalDate read = LocalDate.of(year, 7, 14);
         crossedIn(year - 2).forEach(family -> field.read(family, LocalDate.of(year, 3, 18), read));
         secondStage.read(year);
@@ -227,6 +228,7 @@ final class Years {
             round.pick(family);
             seeds.cut(family, List.of("23-015", "25-018").contains(family.code()));
         }
+        odd.pick(year);
         odd.pickForgotten(year);
         otherSeed.year(year);
         fruit.pickAll(year);
