@@ -13,6 +13,11 @@ public record Group(String title, List<Entry> entries) {
 
     private static final int WEEK = 7;
 
+    /** Whether the last useful day of its tasks is past. */
+    public boolean isOverdue() {
+        return entries.stream().allMatch(entry -> entry.status() == Status.OVERDUE);
+    }
+
     /** Overdue, to do now, the rest of this week, then week by week; groups without a task are left out. */
     public static List<Group> of(DueList list) {
         List<Group> groups = new ArrayList<>();
