@@ -11,9 +11,11 @@ import javax.swing.JTable;
 
 /**
  * Paints components without a window. Without a peer {@code validate} does nothing and {@code doLayout} reaches one
- * level only, so layout runs from the root down, twice: the second round knows the widths that text wraps at.
+ * level only, so layout runs from the root down, in rounds: each next one knows the widths at which text wraps.
  */
 public final class Painting {
+
+    private static final int ROUNDS = 3;
 
     private Painting() {}
 
@@ -24,8 +26,9 @@ public final class Painting {
      */
     public static BufferedImage of(JComponent component, int width, int height, double scale) {
         component.setSize(width, height);
-        layOut(component);
-        layOut(component);
+        for (int round = 0; round < ROUNDS; round++) {
+            layOut(component);
+        }
         BufferedImage image = new BufferedImage(
                 (int) Math.round(width * scale), (int) Math.round(height * scale), BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
@@ -40,6 +43,7 @@ public final class Painting {
         if (component instanceof JScrollPane pane && pane.getViewport().getView() instanceof JTable table) {
             pane.setColumnHeaderView(table.getTableHeader());
         }
+        component.invalidate();
         component.doLayout();
         if (component instanceof Container container) {
             for (Component child : container.getComponents()) {
