@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import pippinry.model.page.Page;
+import pippinry.model.page.Words;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Setting;
@@ -138,6 +140,16 @@ public final class Program {
          */
         public <T extends Record> Restoring table(Kind<T> kind, List<Row<T>> rows, int nextId) {
             tables.put(kind, Tables.of(kind, rows, nextId));
+            return this;
+        }
+
+        /**
+         * @param words of the table, in the order of their numbers
+         * @param pages by number, null for one without rows
+         * @param nextId that the next new row gets, above all ids ever given
+         */
+        public <T extends Record> Restoring table(Kind<T> kind, Words words, List<Page> pages, int nextId) {
+            tables.put(kind, Tables.of(kind, words, pages, nextId));
             return this;
         }
 

@@ -94,12 +94,18 @@ public final class Kind<T extends Record> {
                 throw new CellRefused(column.name(), text, e.getMessage());
             }
         }
-        return make(values);
+        return make(values.toArray());
     }
 
-    private T make(List<Object> values) throws CellRefused {
+    /** The value of a cell. @throws IllegalArgumentException whose message says what was expected */
+    public Object parse(Column column, String text) {
+        return column.parse(text);
+    }
+
+    /** Makes a record of values that {@link #parse} gave, in the order of the columns. */
+    public T make(Object[] values) throws CellRefused {
         try {
-            return type.cast((Object) constructor.invokeExact(values.toArray()));
+            return type.cast((Object) constructor.invokeExact(values));
         } catch (Unfit e) {
             throw new CellRefused(e.column(), e.value(), e.getMessage());
         } catch (RuntimeException | Error e) {

@@ -1,6 +1,8 @@
 package pippinry.model.trie;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ObjIntConsumer;
 
@@ -30,6 +32,25 @@ public final class IntTrie<V> {
     @SuppressWarnings("unchecked")
     public static <V> IntTrie<V> empty() {
         return (IntTrie<V>) EMPTY;
+    }
+
+    /** The values numbered from 0 in the order of the list; null for a number without one. */
+    public static <V> IntTrie<V> of(List<V> values) {
+        int shift = 0;
+        while (beyond(Math.max(values.size() - 1, 0), shift)) {
+            shift += BITS;
+        }
+        int size = (int) values.stream().filter(Objects::nonNull).count();
+        return size == 0 ? empty() : new IntTrie<>(built(values, shift, 0), shift, size);
+    }
+
+    private static Object[] built(List<?> values, int level, int base) {
+        Object[] node = new Object[WIDTH];
+        for (int slot = 0; slot < WIDTH && base + (slot << level) < values.size(); slot++) {
+            int number = base + (slot << level);
+            node[slot] = level == 0 ? values.get(number) : built(values, level - BITS, number);
+        }
+        return node;
     }
 
     /** How many numbers have a value. */

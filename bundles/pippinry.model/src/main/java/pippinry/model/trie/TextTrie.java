@@ -1,8 +1,15 @@
 package pippinry.model.trie;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.IntFunction;
 
 /**
  * A persistent map from text to values: a hash array mapped trie (Bagwell, P. 2001. Ideal Hash Trees. EPFL technical
@@ -33,6 +40,45 @@ public final class TextTrie<V> {
     @SuppressWarnings("unchecked")
     public static <V> TextTrie<V> empty() {
         return (TextTrie<V>) EMPTY;
+    }
+
+    /**
+     * All keys at once, which costs much less than one after another.
+     *
+     * @param value gives the value for the key's place in the list; the last counts where a key comes twice
+     */
+    public static <V> TextTrie<V> of(List<String> keys, IntFunction<V> value) {
+        Map<String, Pair> pairs = new HashMap<>(keys.size() * 2);
+        for (int i = 0; i < keys.size(); i++) {
+            pairs.put(keys.get(i), new Pair(keys.get(i), value.apply(i)));
+        }
+        return new TextTrie<>(built(new ArrayList<>(pairs.values()), 0), pairs.size());
+    }
+
+    private static Node built(List<Pair> pairs, int level) {
+        List<List<Pair>> branches = new ArrayList<>(Collections.nCopies(1 << BITS, null));
+        int filled = 0;
+        for (Pair pair : pairs) {
+            int bit = bit(pair.key, level);
+            int slot = Integer.numberOfTrailingZeros(bit);
+            if (branches.get(slot) == null) {
+                branches.set(slot, new ArrayList<>());
+            }
+            branches.get(slot).add(pair);
+            filled |= bit;
+        }
+        Object[] slots = branches.stream()
+                .filter(Objects::nonNull)
+                .map(branch -> branch(branch, level + BITS))
+                .toArray();
+        return new Node(filled, slots);
+    }
+
+    private static Object branch(List<Pair> pairs, int level) {
+        if (pairs.size() == 1) {
+            return pairs.get(0);
+        }
+        return level > DEEPEST + BITS ? new Alike(pairs.toArray(Pair[]::new)) : built(pairs, level);
     }
 
     public int size() {

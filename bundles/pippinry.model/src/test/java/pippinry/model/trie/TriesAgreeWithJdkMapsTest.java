@@ -2,7 +2,9 @@ package pippinry.model.trie;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -57,6 +59,34 @@ class TriesAgreeWithJdkMapsTest {
         trie.forEach((value, key) -> held.put(key, value));
         assertEquals(expected.toString(), held.toString());
         assertEquals(expected.size(), trie.size());
+    }
+
+    @Test
+    void triesBuiltAtOnceAreLikeThoseBuiltOneByOne() {
+        Random random = new Random(3);
+        for (int size : new int[] {0, 1, 31, 32, 33, 1024, 1025, 3_000}) {
+            List<String> keys = new ArrayList<>();
+            List<Integer> values = new ArrayList<>();
+            TextTrie<Integer> texts = TextTrie.empty();
+            IntTrie<Integer> ints = IntTrie.empty();
+            for (int i = 0; i < size; i++) {
+                keys.add(word(random));
+                values.add(random.nextInt(4) == 0 ? null : i);
+                texts = texts.with(keys.get(i), i);
+                ints = values.get(i) == null ? ints : ints.with(i, i);
+            }
+            TextTrie<Integer> textsAtOnce = TextTrie.of(keys, i -> i);
+            IntTrie<Integer> intsAtOnce = IntTrie.of(values);
+            assertEquals(texts.size(), textsAtOnce.size());
+            assertEquals(ints.size(), intsAtOnce.size());
+            for (int i = 0; i < size; i++) {
+                assertEquals(texts.get(keys.get(i)), textsAtOnce.get(keys.get(i)));
+                assertEquals(ints.get(i), intsAtOnce.get(i));
+                textsAtOnce = textsAtOnce.with(keys.get(i), -i);
+                assertEquals(Optional.of(-i), textsAtOnce.get(keys.get(i)));
+                texts = texts.with(keys.get(i), -i);
+            }
+        }
     }
 
     @Test
