@@ -1,5 +1,6 @@
 package pippinry.store.internal.kept;
 
+import java.util.BitSet;
 import java.util.function.ObjIntConsumer;
 
 /**
@@ -19,6 +20,15 @@ final class BlockTree {
 
     static Object[] empty() {
         return new Object[WIDTH];
+    }
+
+    /** With all these blocks as the source gives them. */
+    static Object[] with(Object[] tree, BitSet numbers, BlockSource source) {
+        Object[] next = tree;
+        for (int number = numbers.nextSetBit(0); number >= 0; number = numbers.nextSetBit(number + 1)) {
+            next = with(next, number, source.block(number));
+        }
+        return next;
     }
 
     /** @param block null to take it out */

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import pippinry.model.PagedTable;
 import pippinry.model.Program;
 import pippinry.model.Settled;
-import pippinry.model.record.Kind;
+import pippinry.model.Table;
+import pippinry.model.page.Page;
 import pippinry.model.record.Kinds;
 
 /**
@@ -38,7 +40,7 @@ public final class Keeping implements AutoCloseable {
     public synchronized void owe(Program program, int sum, List<Settled<?>> changes) {
         List<BitSet> touched = owed.map(Owed::touched).orElseGet(Keeping::none);
         for (Settled<?> change : changes) {
-            touched.get(Kinds.ALL.indexOf(change.kind())).set(RowBlocks.blockOf(change.id()));
+            touched.get(Kinds.ALL.indexOf(change.kind())).set(blockOf(program.table(change.kind()), change.id()));
         }
         owed = Optional.of(new Owed(program, sum, touched));
         notifyAll();
@@ -48,8 +50,8 @@ public final class Keeping implements AutoCloseable {
     public synchronized void oweAll(Program program, int sum) {
         List<BitSet> touched = none();
         for (int table = 0; table < touched.size(); table++) {
-            Kind<?> kind = Kinds.ALL.get(table);
-            touched.get(table).set(0, RowBlocks.blockOf(program.table(kind).nextId()) + 1);
+            Table<?> rows = program.table(Kinds.ALL.get(table));
+            touched.get(table).set(0, blockOf(rows, rows.nextId()) + 1);
         }
         owed = Optional.of(new Owed(program, sum, touched));
         notifyAll();
@@ -59,6 +61,10 @@ public final class Keeping implements AutoCloseable {
     public synchronized void beside(Runnable work) {
         beside = Optional.of(work);
         notifyAll();
+    }
+
+    private static int blockOf(Table<?> table, int id) {
+        return table instanceof PagedTable ? id / Page.ROWS : RowBlocks.blockOf(id);
     }
 
     private static List<BitSet> none() {

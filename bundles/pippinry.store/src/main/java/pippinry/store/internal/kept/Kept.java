@@ -1,9 +1,13 @@
 package pippinry.store.internal.kept;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import pippinry.model.PagedTable;
 import pippinry.model.Program;
-import pippinry.model.Row;
+import pippinry.model.page.Page;
+import pippinry.model.page.Words;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 
@@ -26,17 +30,43 @@ public record Kept(Program program, int sum) {
             throw new NotWhole("its tables have other columns");
         }
         Program.Restoring program = Program.restoring();
-        for (int table = 0; table < root.shapes.length; table++) {
-            fill(program, root, table, Kinds.ALL.get(table));
+        for (int place = 0; place < root.shapes.length; place++) {
+            fill(program, root, place, Kinds.ALL.get(place));
         }
-        return new Kept(program.program(root.edit, root.time()), root.sum);
+        Program restored = program.program(root.edit, root.time());
+        for (int place = 0; place < root.shapes.length; place++) {
+            if (restored.table(Kinds.ALL.get(place)).size() != root.sizes[place]) {
+                throw new NotWhole("rows of " + Kinds.ALL.get(place) + " are missing");
+            }
+        }
+        return new Kept(restored, root.sum);
     }
 
-    private static <T extends Record> void fill(Program.Restoring program, KeptRoot root, int table, Kind<T> kind) {
-        List<Row<T>> rows = new RowBlocks<>(table, kind).readAll(root.trees[table]);
-        if (rows.size() != root.sizes[table]) {
-            throw new NotWhole("rows of " + kind.table() + " are missing");
+    private static <T extends Record> void fill(Program.Restoring program, KeptRoot root, int place, Kind<T> kind) {
+        int nextId = root.nextIds[place];
+        if (Program.empty().table(kind) instanceof PagedTable) {
+            program.table(kind, words(root, place), pages(root, place, kind), nextId);
+        } else {
+            program.table(kind, new RowBlocks<>(place, kind).readAll(root.trees[place]), nextId);
         }
-        program.table(kind, rows, root.nextIds[table]);
+    }
+
+    private static Words words(KeptRoot root, int place) {
+        List<String> texts = new WordBlocks(place).readAll(root.wordTrees[place]);
+        if (texts.size() != root.wordCounts[place]) {
+            throw new NotWhole("words are missing");
+        }
+        return Words.of(texts);
+    }
+
+    /** By number; null for one without rows. */
+    private static List<Page> pages(KeptRoot root, int place, Kind<?> kind) {
+        int columns = kind.columns().size();
+        List<Page> pages = new ArrayList<>();
+        BlockTree.forEach(root.trees[place], (bytes, number) -> {
+            pages.addAll(Collections.nCopies(number - pages.size(), null));
+            pages.add(Page.of(kind.table(), number, columns, bytes));
+        });
+        return pages;
     }
 }

@@ -12,7 +12,7 @@ import java.util.zip.CRC32C;
 final class KeptRoot {
 
     /** Goes up whenever blocks are written in another way. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
 
     int format = FORMAT;
     long edit;
@@ -29,8 +29,36 @@ final class KeptRoot {
     int[] sizes;
     /** For each table its {@link BlockTree}. */
     Object[][] trees;
+    /** For each table that is kept in pages how many words these name; 0 for others. */
+    int[] wordCounts;
+    /** For each table the {@link BlockTree} of its words. */
+    Object[][] wordTrees;
     /** Over all of the above but the trees, whose blocks have sums of their own. */
     int check;
+
+    /** A program before its first edit. */
+    static KeptRoot empty() {
+        KeptRoot root = new KeptRoot();
+        root.shapes = Shapes.all();
+        int tables = root.shapes.length;
+        root.nextIds = new int[tables];
+        root.sizes = new int[tables];
+        root.wordCounts = new int[tables];
+        root.trees = new Object[tables][];
+        root.wordTrees = new Object[tables][];
+        Arrays.setAll(root.trees, table -> BlockTree.empty());
+        Arrays.setAll(root.wordTrees, table -> BlockTree.empty());
+        return root;
+    }
+
+    /** What is stored once is not looked into again, so whatever changes must be a new object. */
+    void renewArrays() {
+        nextIds = nextIds.clone();
+        sizes = sizes.clone();
+        wordCounts = wordCounts.clone();
+        trees = trees.clone();
+        wordTrees = wordTrees.clone();
+    }
 
     Instant time() {
         return Instant.ofEpochSecond(seconds, nanos);
@@ -54,7 +82,8 @@ final class KeptRoot {
                 time().toString(),
                 Arrays.toString(shapes),
                 Arrays.toString(nextIds),
-                Arrays.toString(sizes));
+                Arrays.toString(sizes),
+                Arrays.toString(wordCounts));
         crc.update(all.getBytes(StandardCharsets.UTF_8));
         return (int) crc.getValue();
     }

@@ -2,15 +2,14 @@ package pippinry.store.internal.kept;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import pippinry.model.Row;
 import pippinry.model.Table;
 import pippinry.model.record.CellRefused;
 import pippinry.model.record.Column;
 import pippinry.model.record.Kind;
+import pippinry.model.record.RowReader;
 
 /** Writes and reads blocks of rows with neighbouring ids, each cell as its text. */
 final class RowBlocks<T extends Record> {
@@ -20,12 +19,13 @@ final class RowBlocks<T extends Record> {
 
     private final int table;
     private final Kind<T> kind;
-    private final Map<String, String> cells = new HashMap<>();
+    private final RowReader<T> reader;
 
     /** @param table the place of the kind in {@code Kinds.ALL}; written into each block, so that none is taken for another */
     RowBlocks(int table, Kind<T> kind) {
         this.table = table;
         this.kind = kind;
+        this.reader = new RowReader<>(kind);
     }
 
     static int blockOf(int id) {
@@ -69,9 +69,12 @@ final class RowBlocks<T extends Record> {
     }
 
     private T read(BlockReader in) {
-        kind.columns().forEach(column -> cells.put(column.name(), in.text()));
+        reader.begin();
+        for (int column = 0; column < kind.columns().size(); column++) {
+            reader.set(column, in.text());
+        }
         try {
-            return kind.read(cells::get);
+            return reader.read();
         } catch (CellRefused e) {
             throw new NotWhole("a row does not fit: " + e.getMessage());
         }

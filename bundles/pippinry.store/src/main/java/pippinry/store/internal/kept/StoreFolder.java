@@ -6,7 +6,11 @@ import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import pippinry.model.PagedTable;
 import pippinry.model.Program;
+import pippinry.model.Table;
+import pippinry.model.page.Page;
+import pippinry.model.page.Words;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 import pippinry.store.internal.ledger.SetAside;
@@ -17,25 +21,12 @@ public final class StoreFolder implements AutoCloseable {
     private final Path path;
     private final SetAside setAside;
     private Optional<Engine> engine = Optional.empty();
-    private KeptRoot root = emptyRoot();
+    private KeptRoot root = KeptRoot.empty();
     private String amiss = "";
 
     public StoreFolder(Path program, SetAside setAside) {
         this.path = program.resolve("store");
         this.setAside = setAside;
-    }
-
-    private static KeptRoot emptyRoot() {
-        KeptRoot root = new KeptRoot();
-        int tables = Kinds.ALL.size();
-        root.shapes = Shapes.all();
-        root.nextIds = new int[tables];
-        root.sizes = new int[tables];
-        root.trees = new Object[tables][];
-        for (int table = 0; table < tables; table++) {
-            root.trees[table] = BlockTree.empty();
-        }
-        return root;
     }
 
     /** What it holds; empty if nothing that can be trusted, and then {@link #amiss} says why. */
@@ -66,7 +57,7 @@ public final class StoreFolder implements AutoCloseable {
     /** Moves what is there away and begins an empty one, in which all is to be written; gives where the old one went. */
     public Optional<Path> beginAnew() throws IOException {
         closeEngine();
-        root = emptyRoot();
+        root = KeptRoot.empty();
         return Files.exists(path) ? Optional.of(setAside.move(path)) : Optional.empty();
     }
 
@@ -77,12 +68,11 @@ public final class StoreFolder implements AutoCloseable {
      * @param touched for each table the blocks that may differ from what was written last
      */
     void write(Program program, int sum, List<BitSet> touched) {
-        // What is stored once is not looked into again: whatever changes must be a new object.
-        root.trees = root.trees.clone();
-        root.nextIds = root.nextIds.clone();
-        root.sizes = root.sizes.clone();
-        for (int table = 0; table < touched.size(); table++) {
-            writeTable(program, table, Kinds.ALL.get(table), touched.get(table));
+        root.renewArrays();
+        for (int place = 0; place < touched.size(); place++) {
+            if (!touched.get(place).isEmpty()) {
+                writeTable(program, place, Kinds.ALL.get(place), touched.get(place));
+            }
         }
         root.edit = program.edit();
         root.sum = sum;
@@ -92,15 +82,26 @@ public final class StoreFolder implements AutoCloseable {
         started().store(root);
     }
 
-    private <T extends Record> void writeTable(Program program, int table, Kind<T> kind, BitSet blocks) {
-        RowBlocks<T> writer = new RowBlocks<>(table, kind);
-        Object[] tree = root.trees[table];
-        for (int block = blocks.nextSetBit(0); block >= 0; block = blocks.nextSetBit(block + 1)) {
-            tree = BlockTree.with(tree, block, writer.write(program.table(kind), block));
+    private <T extends Record> void writeTable(Program program, int place, Kind<T> kind, BitSet blocks) {
+        Table<T> table = program.table(kind);
+        BlockSource source = table instanceof PagedTable<T> paged
+                ? number -> paged.page(number).map(Page::bytes).orElse(null)
+                : number -> new RowBlocks<>(place, kind).write(table, number);
+        root.trees[place] = BlockTree.with(root.trees[place], blocks, source);
+        root.nextIds[place] = table.nextId();
+        root.sizes[place] = table.size();
+        if (table instanceof PagedTable<T> paged) {
+            writeWords(paged.words(), place);
         }
-        root.trees[table] = tree;
-        root.nextIds[table] = program.table(kind).nextId();
-        root.sizes[table] = program.table(kind).size();
+    }
+
+    /** Words are only ever added, so the last block that is there grows and others follow. */
+    private void writeWords(Words words, int place) {
+        BitSet blocks = new BitSet();
+        blocks.set(WordBlocks.blockOf(root.wordCounts[place]), WordBlocks.blockOf(words.size() + WordBlocks.WORDS - 1));
+        WordBlocks writer = new WordBlocks(place);
+        root.wordTrees[place] = BlockTree.with(root.wordTrees[place], blocks, number -> writer.write(words, number));
+        root.wordCounts[place] = words.size();
     }
 
     private Engine started() {

@@ -17,6 +17,7 @@ import pippinry.model.Settled;
 import pippinry.model.record.CellRefused;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
+import pippinry.model.record.RowReader;
 
 /** Reads the lines of a ledger. */
 final class LineParser {
@@ -27,7 +28,7 @@ final class LineParser {
                     .build())
             .build();
 
-    private final Map<String, String> cells = new HashMap<>();
+    private final Map<Kind<?>, RowReader<?>> readers = new HashMap<>();
 
     /** Reads the line without its changes, which come last; so it costs the same however many there are. */
     Line head(byte[] line, int from, int to) throws IOException {
@@ -118,15 +119,20 @@ final class LineParser {
 
     private <T extends Record> T row(JsonParser json, Kind<T> kind) throws IOException {
         expect(json.currentToken(), JsonToken.START_OBJECT);
-        cells.clear();
+        RowReader<T> reader = reader(kind).begin();
         for (String column = json.nextFieldName(); column != null; column = json.nextFieldName()) {
-            cells.put(column, json.nextTextValue());
+            reader.set(column, json.nextTextValue());
         }
         try {
-            return kind.read(column -> cells.getOrDefault(column, ""));
+            return reader.read();
         } catch (CellRefused e) {
             throw new IOException("table " + kind.table() + ", " + e.getMessage(), e);
         }
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T extends Record> RowReader<T> reader(Kind<T> kind) {
+        return (RowReader<T>) readers.computeIfAbsent(kind, RowReader::new);
     }
 
     private static void expectName(JsonParser json, String name) throws IOException {
