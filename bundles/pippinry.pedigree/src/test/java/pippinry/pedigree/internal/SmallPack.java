@@ -69,7 +69,7 @@ public final class SmallPack implements CropPack {
     }
 
     private static Locus locus(String name, Dominance dominance, String effect, String other) {
-        return new Locus(name, List.of(), "", dominance, effect, other, "", "", "", "", OURS, "");
+        return new Locus(name, List.of(), "", dominance, effect, other, 0.2, "", "", "", "", "", OURS, "");
     }
 
     @Override

@@ -7,15 +7,17 @@ import pippinry.traits.Locus;
 /** What is read of everybody at a locus with two kinds of alleles, on the way to its marker. */
 final class CopiesRead {
     private static final int DIPLOID = 2;
+    private static final double RARE = 0.01;
 
     private final Locus locus;
     private final double[][] readings;
-    private double effects = 0.5;
+    private double effects;
     private double known = 1;
 
     CopiesRead(Locus locus, int individuals) {
         this.locus = locus;
         this.readings = new double[individuals][];
+        this.effects = Math.min(1 - RARE, Math.max(RARE, locus.frequency()));
     }
 
     /** Alleles as written, such as {@code Rvi6/?}; whatever is not two alleles is passed over. */
@@ -46,7 +48,7 @@ final class CopiesRead {
         return Arrays.stream(readings).anyMatch(reading -> reading != null);
     }
 
-    /** The share of the effect allele is counted over the alleles known, half of one and one put in so that it is never 0 or 1. */
+    /** The share of the effect allele is counted over the alleles known, with one more put in that has the pack's frequency. */
     Marker marker(double errorRate) {
         return new DosageMarker(locus.name(), readings, effects / known, errorRate);
     }

@@ -10,7 +10,8 @@ import pippinry.traits.SParentage;
 
 /**
  * The self-incompatibility locus: pollen whose allele is in the style does not get through. All genotypes are of one series
- * whose alleles have frequencies. A genotype of the population has two different alleles, in proportion to their frequencies.
+ * whose alleles have frequencies. A genotype of the population has two different alleles, in proportion to their frequencies;
+ * two alike, which only self-compatibility or a wrong reading gives, count by chance.
  * With a triploid among child and parents a parentage is either excluded or says nothing.
  */
 final class SMarker implements Marker {
@@ -96,7 +97,8 @@ final class SMarker implements Marker {
         SAllele other = genotype.alleles().get(1);
         if (!one.known()) return 1;
         if (!other.known()) return 2 * frequency(one) * (1 - frequency(one)) / twoDifferent();
-        return 2 * frequency(one) * frequency(other) / twoDifferent();
+        int orders = one.equals(other) ? 1 : 2;
+        return orders * frequency(one) * frequency(other) / twoDifferent();
     }
 
     private double twoDifferent() {
