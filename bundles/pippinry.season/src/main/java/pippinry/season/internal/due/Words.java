@@ -8,6 +8,7 @@ import java.util.Locale;
 public final class Words {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter LONG = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     private Words() {}
@@ -15,6 +16,11 @@ public final class Words {
     /** Such as {@code 6 April}. */
     public static String day(LocalDate day) {
         return DAY.format(day);
+    }
+
+    /** Such as {@code 6 Apr}. */
+    static String shortDay(LocalDate day) {
+        return SHORT.format(day);
     }
 
     /** Such as {@code 6 April 2026}. */
