@@ -60,7 +60,7 @@ public final class DueBars implements Picture {
         for (LocalDate week = start; !week.isAfter(list.to()); week = week.plusWeeks(1)) {
             double x = x(week, width);
             graphics.setColor(palette.line());
-            graphics.draw(new Line2D.Double(x, HEAD - 4, x, height));
+            graphics.draw(new Line2D.Double(x, HEAD - 4, x, height - 1.0));
             String text = Words.shortDay(week);
             if (x + metrics.stringWidth(text) <= width) {
                 graphics.setColor(palette.quiet());
@@ -119,7 +119,7 @@ public final class DueBars implements Picture {
         double x = x(list.today(), width);
         graphics.setColor(palette.text());
         graphics.setStroke(new BasicStroke(1.2f));
-        graphics.draw(new Line2D.Double(x, HEAD - 4, x, height));
+        graphics.draw(new Line2D.Double(x, HEAD - 4, x, height - 1.0));
     }
 
     private static String fit(String text, double width, FontMetrics metrics) {
