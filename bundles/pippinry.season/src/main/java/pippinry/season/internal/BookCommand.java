@@ -81,15 +81,16 @@ public final class BookCommand implements Subcommand {
     /** A file that stands there is replaced only when the new one is whole. */
     private static int into(Path file, Writing writing) throws IOException {
         Path unfinished = file.resolveSibling(file.getFileName() + ".unfinished");
-        int pages;
-        try (OutputStream stream = Files.newOutputStream(unfinished)) {
-            pages = writing.write(stream);
-        } catch (IOException | RuntimeException e) {
+        try {
+            int pages;
+            try (OutputStream stream = Files.newOutputStream(unfinished)) {
+                pages = writing.write(stream);
+            }
+            Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
+            return pages;
+        } finally {
             Files.deleteIfExists(unfinished);
-            throw e;
         }
-        Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
-        return pages;
     }
 
     @FunctionalInterface
