@@ -1,6 +1,5 @@
 package pippinry.panels;
 
-import javax.swing.JComponent;
 import org.osgi.annotation.versioning.ConsumerType;
 
 /**
@@ -27,5 +26,5 @@ public interface Door {
      *
      * @param back closes the form
      */
-    JComponent open(PanelContext context, Runnable back);
+    Panel open(PanelContext context, Runnable back);
 }

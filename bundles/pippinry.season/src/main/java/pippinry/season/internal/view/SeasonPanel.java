@@ -75,7 +75,7 @@ public final class SeasonPanel implements Panel {
 
     private void open(Door door) {
         opened = Optional.of(door);
-        show(Form.scrolling(Form.padded(door.open(context, this::back))));
+        show(Form.scrolling(Form.padded(door.open(context, this::back).view())));
     }
 
     private void back() {
