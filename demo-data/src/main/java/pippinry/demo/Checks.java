@@ -52,9 +52,9 @@ final class Checks {
     }
 
     private void plant(String code, String block, int row, int place, int year, String stock) {
-        Genotype kind = holding.genotype(code);
+        Genotype genotype = holding.genotype(code);
         Book book = holding.book();
-        Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "graft", stock, year - 1);
+        Tree tree = new Tree(holding.numbers().copy(code), genotype, genotype, "graft", stock, year - 1);
         holding.grow(
                 tree,
                 book.row(Table.PLANTS)

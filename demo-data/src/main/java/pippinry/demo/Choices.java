@@ -19,21 +19,22 @@ final class Choices {
     /** Seedlings with fruit in two years or more are kept, watched or discarded on what was seen. */
     void review(LocalDate day) {
         fruited(tree -> tree.fruited().size() >= 2)
-                .filter(kind -> List.of("", "watch").contains(sight.of(kind).decision()))
-                .forEach(kind -> review(kind, day));
+                .filter(genotype ->
+                        List.of("", "watch").contains(sight.of(genotype).decision()))
+                .forEach(genotype -> review(genotype, day));
     }
 
-    private void review(Genotype kind, LocalDate day) {
-        Impression seen = sight.of(kind);
+    private void review(Genotype genotype, LocalDate day) {
+        Impression seen = sight.of(genotype);
         boolean bad = seen.worstScab() >= 6 || seen.liking() < 4.6;
-        if (bad && !Dice.of("soft spot", kind).chance(0.15)) {
-            sight.decide(kind, "discard", seen.words(), day);
+        if (bad && !Dice.of("soft spot", genotype).chance(0.15)) {
+            sight.decide(genotype, "discard", seen.words(), day);
         } else if (seen.order() > 5.5) {
-            sight.decide(kind, "keep", seen.words(), day);
+            sight.decide(genotype, "keep", seen.words(), day);
         } else if (seen.decision().isEmpty()) {
-            sight.decide(kind, "watch", seen.words(), day);
+            sight.decide(genotype, "watch", seen.words(), day);
         } else if (seen.years() >= 4) {
-            sight.decide(kind, "discard", "four crops and nothing to say for it: " + seen.words(), day);
+            sight.decide(genotype, "discard", "four crops and nothing to say for it: " + seen.words(), day);
         }
     }
 
@@ -61,14 +62,15 @@ final class Choices {
     /** The best so far for a second look in several copies. */
     List<Genotype> best(int count, LocalDate day, String decision) {
         List<Genotype> best = fruited(tree -> true)
-                .filter(kind -> !List.of("discard", "advance", "copy")
-                        .contains(sight.of(kind).decision()))
+                .filter(genotype -> !List.of("discard", "advance", "copy")
+                        .contains(sight.of(genotype).decision()))
                 .sorted(Comparator.comparingDouble(
-                                (Genotype kind) -> -sight.of(kind).order())
+                                (Genotype genotype) -> -sight.of(genotype).order())
                         .thenComparing(Genotype::code))
                 .limit(count)
                 .toList();
-        best.forEach(kind -> sight.decide(kind, decision, sight.of(kind).words(), day));
+        best.forEach(
+                genotype -> sight.decide(genotype, decision, sight.of(genotype).words(), day));
         return best;
     }
 
@@ -103,8 +105,8 @@ final class Choices {
         return chosen;
     }
 
-    void advance(List<Genotype> kinds, LocalDate day) {
-        kinds.forEach(kind ->
-                sight.decide(kind, "advance", "second stage: " + sight.of(kind).words(), day));
+    void advance(List<Genotype> genotypes, LocalDate day) {
+        genotypes.forEach(genotype -> sight.decide(
+                genotype, "advance", "second stage: " + sight.of(genotype).words(), day));
     }
 }

@@ -14,23 +14,23 @@ import java.util.stream.Stream;
  */
 final class Founders {
 
-    private final Map<String, Genotype> kinds = new LinkedHashMap<>();
+    private final Map<String, Genotype> genotypes = new LinkedHashMap<>();
 
     Founders() {
         for (NamedCsvRecord row : Resource.read("founder-worth.csv")) {
-            kinds.put(row.getField("code"), kind(row));
+            genotypes.put(row.getField("code"), genotype(row));
         }
     }
 
     Genotype get(String code) {
-        return kinds.get(code);
+        return genotypes.get(code);
     }
 
     List<Genotype> all() {
-        return List.copyOf(kinds.values());
+        return List.copyOf(genotypes.values());
     }
 
-    private static Genotype kind(NamedCsvRecord row) {
+    private static Genotype genotype(NamedCsvRecord row) {
         Genome genome = new Genome(List.of(row.getField("s_alleles").split("/")), loci(row), values(row), 0);
         return new Genotype(row.getField("code"), genome, Optional.empty(), Optional.empty(), 2008, "");
     }

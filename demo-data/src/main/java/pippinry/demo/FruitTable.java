@@ -128,10 +128,12 @@ final class FruitTable {
         }
     }
 
-    private static boolean descendsFromCrippsPink(Genotype kind) {
-        return kind.code().equals("CRP")
-                || kind.seedParent().filter(FruitTable::descendsFromCrippsPink).isPresent()
-                || kind.pollenParent()
+    private static boolean descendsFromCrippsPink(Genotype genotype) {
+        return genotype.code().equals("CRP")
+                || genotype.seedParent()
+                        .filter(FruitTable::descendsFromCrippsPink)
+                        .isPresent()
+                || genotype.pollenParent()
                         .filter(FruitTable::descendsFromCrippsPink)
                         .isPresent();
     }

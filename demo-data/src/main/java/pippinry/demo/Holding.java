@@ -16,12 +16,12 @@ final class Holding {
     private final Founders founders = new Founders();
     private final Kinship kinship = new Kinship();
     private final Seasons seasons = new Seasons(new Weather());
-    private final Map<String, Genotype> kinds = new LinkedHashMap<>();
+    private final Map<String, Genotype> genotypes = new LinkedHashMap<>();
     private final List<Tree> trees = new ArrayList<>();
     private final Map<String, Family> families = new LinkedHashMap<>();
 
     Holding() {
-        founders.all().forEach(kind -> kinds.put(kind.code(), kind));
+        founders.all().forEach(genotype -> genotypes.put(genotype.code(), genotype));
     }
 
     Book book() {
@@ -53,15 +53,15 @@ final class Holding {
     }
 
     Genotype genotype(String code) {
-        Genotype kind = kinds.get(code);
-        if (kind == null) {
+        Genotype genotype = genotypes.get(code);
+        if (genotype == null) {
             throw new IllegalArgumentException("no genotype " + code);
         }
-        return kind;
+        return genotype;
     }
 
     Map<String, Genotype> genotypes() {
-        return kinds;
+        return genotypes;
     }
 
     Map<String, Family> families() {

@@ -42,7 +42,8 @@ final class Meiosis {
 
     private static List<String> sAlleles(Dice dice, Genotype seed, Optional<Genotype> pollen) {
         String fromSeed = dice.one(seed.genome().s());
-        List<String> arriving = pollen.map(kind -> pollenThatGrows(seed, kind)).orElse(Stray.S_ALLELES);
+        List<String> arriving =
+                pollen.map(genotype -> pollenThatGrows(seed, genotype)).orElse(Stray.S_ALLELES);
         List<String> growing = pollen.isPresent()
                 ? arriving
                 : arriving.stream()
@@ -56,7 +57,7 @@ final class Meiosis {
         for (Locus locus : Locus.values()) {
             boolean fromSeed = dice.one(seed.genome().loci().get(locus));
             boolean fromPollen = pollen.map(
-                            kind -> dice.one(kind.genome().loci().get(locus)))
+                            genotype -> dice.one(genotype.genome().loci().get(locus)))
                     .orElseGet(() -> dice.chance(Stray.share(locus)));
             loci.put(locus, new ArrayList<>(List.of(fromSeed, fromPollen)));
         }
@@ -65,11 +66,11 @@ final class Meiosis {
 
     private static Map<Trait, Double> values(Dice dice, Genotype seed, Optional<Genotype> pollen) {
         double inbreeding = (seed.genome().inbreeding()
-                        + pollen.map(kind -> kind.genome().inbreeding()).orElse(0.0))
+                        + pollen.map(genotype -> genotype.genome().inbreeding()).orElse(0.0))
                 / 2;
         Map<Trait, Double> values = new EnumMap<>(Trait.class);
         for (Trait trait : Trait.values()) {
-            double other = pollen.map(kind -> kind.genome().value(trait))
+            double other = pollen.map(genotype -> genotype.genome().value(trait))
                     .orElseGet(() -> dice.normal(trait.mean(), trait.geneticSd()));
             double sampling = trait.geneticSd() * StrictMath.sqrt(0.5 * (1 - inbreeding));
             values.put(trait, (seed.genome().value(trait) + other) / 2 + dice.normal(0, sampling));

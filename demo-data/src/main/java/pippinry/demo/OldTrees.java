@@ -73,8 +73,9 @@ final class OldTrees {
     }
 
     private void cordon(String code, int place) {
-        Genotype kind = holding.genotype(code);
-        Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "graft", place <= 14 ? "M9" : "M27", 2008);
+        Genotype genotype = holding.genotype(code);
+        Tree tree =
+                new Tree(holding.numbers().copy(code), genotype, genotype, "graft", place <= 14 ? "M9" : "M27", 2008);
         holding.grow(
                 tree,
                 book.row(Table.PLANTS)
@@ -85,8 +86,8 @@ final class OldTrees {
     }
 
     private void limb(String code, Tree host, double height, String side, int year) {
-        Genotype kind = holding.genotype(code);
-        Tree tree = new Tree(holding.numbers().copy(code), kind, kind, "limb", "", year);
+        Genotype genotype = holding.genotype(code);
+        Tree tree = new Tree(holding.numbers().copy(code), genotype, genotype, "limb", "", year);
         holding.grow(
                 tree,
                 book.row(Table.PLANTS)

@@ -52,12 +52,12 @@ final class PollinationRound {
         }
     }
 
-    private List<Tree> bearing(Genotype kind, int year) {
+    private List<Tree> bearing(Genotype genotype, int year) {
         List<Tree> bearing = new ArrayList<>(holding.inField()
-                .filter(tree -> tree.truly() == kind && tree.firstFlower() <= year)
+                .filter(tree -> tree.truly() == genotype && tree.firstFlower() <= year)
                 .toList());
         if (bearing.isEmpty()) {
-            throw new IllegalStateException(kind + " has no flowers in " + year);
+            throw new IllegalStateException(genotype + " has no flowers in " + year);
         }
         return bearing.subList(0, Math.min(2, bearing.size()));
     }
@@ -86,7 +86,7 @@ final class PollinationRound {
     }
 
     private double chance(Family family, LocalDate day, String tag) {
-        double kind =
+        double work =
                 switch (family.plan().kind()) {
                     case "open" -> 0.5;
                     case "caged_bees" -> 0.75;
@@ -94,7 +94,7 @@ final class PollinationRound {
                 };
         double bough = StrictMath.exp(Dice.of("luck of the bough", tag).normal(0, 0.25));
         return StrictMath.min(
-                0.9, SET_IN_GOOD_WEATHER * kind * fertility(family) * warmth(day) * (1 - frost(family)) * bough);
+                0.9, SET_IN_GOOD_WEATHER * work * fertility(family) * warmth(day) * (1 - frost(family)) * bough);
     }
 
     private static double fertility(Family family) {
@@ -123,22 +123,22 @@ final class PollinationRound {
     }
 
     private String pollen(Family family, LocalDate day) {
-        Genotype kind = family.pollen().orElseThrow();
-        return pollenOfTheYear.computeIfAbsent(kind + " " + day.getYear(), any -> gather(kind, day));
+        Genotype genotype = family.pollen().orElseThrow();
+        return pollenOfTheYear.computeIfAbsent(genotype + " " + day.getYear(), any -> gather(genotype, day));
     }
 
-    private String gather(Genotype kind, LocalDate needed) {
+    private String gather(Genotype genotype, LocalDate needed) {
         int year = needed.getYear();
-        LocalDate balloon = holding.seasons().stage(kind, year, 59);
+        LocalDate balloon = holding.seasons().stage(genotype, year, 59);
         boolean late = balloon.isAfter(needed.minusDays(1));
         LocalDate gathered = late ? needed.minusDays(3) : balloon;
-        Dice dice = Dice.of("pollen", kind, year);
+        Dice dice = Dice.of("pollen", genotype, year);
         boolean tested = !book.fromNotebooks();
         String lot = holding.numbers().next("P" + year % 100 + "-", 2);
         book.add(book.row(Table.POLLEN)
                 .with("lot", lot)
-                .with("genotype", kind)
-                .with("source", bearing(kind, year).get(0).tag())
+                .with("genotype", genotype)
+                .with("source", bearing(genotype, year).get(0).tag())
                 .with("stage", late ? "cut branch forced indoors, balloon" : "balloon")
                 .with("gathered_on", book.day(gathered, lot))
                 .with("stored", tested ? "dried over silica gel, refrigerator" : "")

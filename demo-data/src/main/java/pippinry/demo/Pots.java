@@ -27,10 +27,10 @@ final class Pots {
         for (int index = 0; index < count; index++) {
             String number = holding.numbers().seedling(family.code());
             Mistakes.Parents truth = mistakes.parents(holding, family, number, index);
-            Genotype kind = born(family, number, truth, day.getYear());
-            genotype(family, kind, index);
-            plant(family, kind, index, day);
-            oldTag(family, kind, index);
+            Genotype genotype = born(family, number, truth, day.getYear());
+            genotype(family, genotype, index);
+            plant(family, genotype, index, day);
+            oldTag(family, genotype, index);
         }
     }
 
@@ -38,17 +38,17 @@ final class Pots {
         String pollen = truth.pollen().map(Genotype::code).orElse("");
         double inbreeding = holding.kinship().inbreeding(truth.seed().code(), pollen);
         holding.kinship().born(number, truth.seed().code(), pollen);
-        Genotype kind = Meiosis.seedling(number, family.code(), sown, truth.seed(), truth.pollen(), inbreeding);
-        holding.genotypes().put(number, kind);
-        family.seedlings().add(kind);
-        return kind;
+        Genotype genotype = Meiosis.seedling(number, family.code(), sown, truth.seed(), truth.pollen(), inbreeding);
+        holding.genotypes().put(number, genotype);
+        family.seedlings().add(genotype);
+        return genotype;
     }
 
-    private void genotype(Family family, Genotype kind, int index) {
+    private void genotype(Family family, Genotype genotype, int index) {
         boolean mixed = family.code().equals("17-010");
         boolean open = family.pollen().isEmpty();
         book.add(book.row(Table.GENOTYPES)
-                .with("code", kind)
+                .with("code", genotype)
                 .with("crop", "apple")
                 .with("kind", "seedling")
                 .with("ploidy", 2)
@@ -57,7 +57,7 @@ final class Pots {
                 .with("seed_link", seedLink(family, index))
                 .with("pollen_link", mixed || trayTurned(family, index) ? "doubtful" : open ? "" : "sure")
                 .with("link_ground", ground(family, index))
-                .with("year", kind.sown()));
+                .with("year", genotype.sown()));
     }
 
     /** The tray of 14-005 and 14-006 fell in May 2015; a few pots were put back from memory. */
@@ -77,8 +77,9 @@ final class Pots {
         return family.code().equals("17-010") ? "tag; two vials were open that evening" : "tag";
     }
 
-    private void plant(Family family, Genotype kind, int index, LocalDate day) {
-        Tree tree = new Tree(holding.numbers().copy(kind.code()), kind, kind, "own-root", "", kind.sown());
+    private void plant(Family family, Genotype genotype, int index, LocalDate day) {
+        Tree tree =
+                new Tree(holding.numbers().copy(genotype.code()), genotype, genotype, "own-root", "", genotype.sown());
         holding.grow(
                 tree,
                 book.row(Table.PLANTS)
@@ -87,13 +88,13 @@ final class Pots {
     }
 
     /** The first two families had tags of their own before the numbers came. */
-    private void oldTag(Family family, Genotype kind, int index) {
+    private void oldTag(Family family, Genotype genotype, int index) {
         if (family.plan().year() <= 2012) {
             book.add(book.row(Table.NAMES)
-                    .with("subject", kind)
+                    .with("subject", genotype)
                     .with("name", (family.plan().year() == 2011 ? "FF" : "DP") + " " + (index + 1))
                     .with("kind", "old tag")
-                    .with("from", kind.sown()));
+                    .with("from", genotype.sown()));
         }
     }
 

@@ -28,9 +28,10 @@ final class Seasons {
         return day;
     }
 
-    /** Day a kind reaches a BBCH stage of bloom: 57 pink bud, 59 balloon, 61, 65 full bloom, 69 petals down. */
-    LocalDate stage(Genotype kind, int year, int bbch) {
-        double own = kind.worth(Trait.BLOOM) + Dice.of("bloom", kind, year).normal(0, 0.7);
+    /** Day a genotype reaches a BBCH stage of bloom: 57 pink bud, 59 balloon, 61, 65 full bloom, 69 petals down. */
+    LocalDate stage(Genotype genotype, int year, int bbch) {
+        double own =
+                genotype.worth(Trait.BLOOM) + Dice.of("bloom", genotype, year).normal(0, 0.7);
         int step =
                 switch (bbch) {
                     case 57 -> -8;
@@ -62,9 +63,9 @@ final class Seasons {
     }
 
     /** Lowest temperature in the week around full bloom; below -2 °C open flowers are harmed. */
-    double lowestInBloom(Genotype kind, int year) {
+    double lowestInBloom(Genotype genotype, int year) {
         double lowest = 99;
-        LocalDate bloom = stage(kind, year, 65);
+        LocalDate bloom = stage(genotype, year, 65);
         for (int day = -5; day <= 6; day++) {
             lowest = StrictMath.min(lowest, weather.lowest(bloom.plusDays(day)));
         }

@@ -30,13 +30,13 @@ final class Truth {
 
     private List<List<String>> values() {
         List<List<String>> lines = new ArrayList<>();
-        for (Genotype kind : holding.genotypes().values()) {
+        for (Genotype genotype : holding.genotypes().values()) {
             for (Trait trait : Trait.values()) {
                 lines.add(List.of(
-                        kind.code(),
+                        genotype.code(),
                         trait.word(),
-                        Row.plain(kind.genome().value(trait)),
-                        Row.plain(kind.worth(trait))));
+                        Row.plain(genotype.genome().value(trait)),
+                        Row.plain(genotype.worth(trait))));
             }
         }
         return lines;
@@ -44,24 +44,24 @@ final class Truth {
 
     private List<List<String>> genes() {
         return holding.genotypes().values().stream()
-                .map(kind -> List.of(
-                        kind.code(),
-                        String.join("/", kind.genome().s()),
-                        kind.genome().written(Locus.RVI6),
-                        kind.genome().written(Locus.ACS1),
-                        kind.genome().written(Locus.MA),
-                        kind.genome().written(Locus.MYB1),
-                        Double.toString(kind.genome().inbreeding())))
+                .map(genotype -> List.of(
+                        genotype.code(),
+                        String.join("/", genotype.genome().s()),
+                        genotype.genome().written(Locus.RVI6),
+                        genotype.genome().written(Locus.ACS1),
+                        genotype.genome().written(Locus.MA),
+                        genotype.genome().written(Locus.MYB1),
+                        Double.toString(genotype.genome().inbreeding())))
                 .toList();
     }
 
     private List<List<String>> parents() {
         return holding.genotypes().values().stream()
                 .filter(Genotype::isSeedling)
-                .map(kind -> List.of(
-                        kind.code(),
-                        kind.seedParent().map(Genotype::code).orElse(""),
-                        kind.pollenParent().map(Genotype::code).orElse("op")))
+                .map(genotype -> List.of(
+                        genotype.code(),
+                        genotype.seedParent().map(Genotype::code).orElse(""),
+                        genotype.pollenParent().map(Genotype::code).orElse("op")))
                 .toList();
     }
 
