@@ -32,7 +32,7 @@ final class Replay {
 
     private Program forward(long to) {
         reader.read(edits.edits(program.edit() + 1, to), this::take);
-        if (to > program.edit()) {
+        if (to > program.edit() || !waiting.isEmpty()) {
             settle(edits.edit(to).head());
         }
         return program;

@@ -20,6 +20,8 @@ import pippinry.model.HistoryLine;
 import pippinry.model.Program;
 import pippinry.model.ProgramStore;
 import pippinry.model.StoreFailed;
+import pippinry.model.number.CheckCharacter;
+import pippinry.model.record.Genotype;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 
@@ -48,6 +50,37 @@ class LedgerStoreTest {
             assertEquals(List.of(), store.notices());
             assertEquals(2, store.history().size());
         }
+    }
+
+    @Test
+    void anEditOfManyThousandRecordsIsReadToItsEnd() throws Exception {
+        Edit.Draft many = Edit.by("IN", "many");
+        for (int i = 0; i < 25_000; i++) {
+            many.put(Kinds.GENOTYPES, genotype("G" + i + "/", ""));
+        }
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            store.apply(Edit.by("IN", "out").remove(Kinds.GENOTYPES, 0).done());
+            store.apply(leaveOutStars(many.done()));
+        }
+        try (ProgramStore store = folder.openToRead()) {
+            long all = store.changesOf(3).size();
+            assertEquals(all, store.now().table(Kinds.GENOTYPES).size());
+            assertEquals(3, store.now().edit());
+        }
+    }
+
+    private static Edit leaveOutStars(Edit edit) {
+        return new Edit(
+                edit.author(),
+                edit.reason(),
+                edit.changes().stream()
+                        .filter(change ->
+                                CheckCharacter.of(((Genotype) change.after().orElseThrow())
+                                                .code()
+                                                .text())
+                                        != CheckCharacter.STAR)
+                        .toList());
     }
 
     @Test
