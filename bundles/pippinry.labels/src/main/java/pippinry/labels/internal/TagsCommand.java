@@ -42,7 +42,7 @@ import pippinry.model.record.Kinds;
 @Command(
         description = {
             "Prints tags on sheets of labels as a PDF: the number large, its check character after =, parents small,",
-            "and a code that a camera reads. Print the file at 100 %.",
+            "and a code that a camera reads. Print the file at 100 %%.",
             ""
         },
         footer = {
