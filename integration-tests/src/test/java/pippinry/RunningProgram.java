@@ -36,7 +36,15 @@ final class RunningProgram implements AutoCloseable {
     }
 
     static RunningProgram without(String feature, Set<String> bundles) throws Exception {
-        Assembly assembly = Assembly.of(IMAGE, feature).without(bundles).with(List.of(PROBE));
+        return of(Assembly.of(IMAGE, feature).without(bundles).with(List.of(PROBE)));
+    }
+
+    /** Only what starts first, and without the probe, which asks for more than that. */
+    static RunningProgram firstOf(String feature) throws Exception {
+        return of(Assembly.of(IMAGE, feature).first());
+    }
+
+    private static RunningProgram of(Assembly assembly) throws Exception {
         Path folder = Files.createTempDirectory(Path.of("target"), "cache");
         return new RunningProgram(Host.launch(assembly, new Cache(folder)));
     }

@@ -22,6 +22,14 @@ class StartedImageIT {
         }
     }
 
+    @Test
+    void whatStartsFirstStandsAlone() throws Exception {
+        try (RunningProgram program = RunningProgram.firstOf("apple")) {
+            assertEquals(List.of(), idle(program));
+            assertEquals(List.of(), named(program, "pippinry.store").toList());
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"pippinry.pedigree", "pippinry.labels", "pippinry.traits.apple"})
     void theRestRunsWhenOneIsLeftOut(String name) throws Exception {

@@ -3,7 +3,6 @@ package pippinry.host;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,14 +48,19 @@ public record Assembly(
             if (!Files.isRegularFile(jar)) {
                 throw CannotStart.wrongCall("--with names no file: " + jar);
             }
-            more.add(new Part(jar.getFileName().toString(), jar.toAbsolutePath(), lastLevel()));
+            more.add(new Part(jar.getFileName().toString(), jar.toAbsolutePath(), lastLevel(), false));
         }
         return new Assembly(more, settings, configurations);
     }
 
-    /** Lower start levels first, else as the feature files have it. */
-    List<Part> inStartingOrder() {
-        return parts.stream().sorted(Comparator.comparingInt(Part::startLevel)).toList();
+    /** Only what is tried first, with the settings of all. */
+    public Assembly first() {
+        return new Assembly(parts.stream().filter(Part::first).toList(), settings, configurations);
+    }
+
+    /** What {@link #first()} leaves. */
+    List<Part> rest() {
+        return parts.stream().filter(part -> !part.first()).toList();
     }
 
     int lastLevel() {

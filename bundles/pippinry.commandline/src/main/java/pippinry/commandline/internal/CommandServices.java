@@ -29,13 +29,24 @@ final class CommandServices implements Commands {
     }
 
     @Override
+    public boolean reckons(String name) {
+        return find(name).filter(CommandServices::reckons).isPresent();
+    }
+
+    @Override
     public Optional<Lease> open(String name) {
+        return find(name).map(this::lease);
+    }
+
+    private Optional<ServiceReference<Subcommand>> find(String name) {
         boolean plain = name.matches("[a-z-]+");
         return plain
-                ? references("(" + Subcommand.NAME + "=" + name + ")").stream()
-                        .findFirst()
-                        .map(this::lease)
+                ? references("(" + Subcommand.NAME + "=" + name + ")").stream().findFirst()
                 : Optional.empty();
+    }
+
+    private static boolean reckons(ServiceReference<Subcommand> reference) {
+        return "true".equals(text(reference, Subcommand.RECKONS));
     }
 
     private Lease lease(ServiceReference<Subcommand> reference) {
@@ -44,7 +55,7 @@ final class CommandServices implements Commands {
         if (command == null) {
             throw new IllegalStateException("The command " + text(reference, Subcommand.NAME) + " cannot be started");
         }
-        return new Made(makes, command, "true".equals(text(reference, Subcommand.RECKONS)));
+        return new Made(makes, command, reckons(reference));
     }
 
     private Collection<ServiceReference<Subcommand>> references(String filter) {

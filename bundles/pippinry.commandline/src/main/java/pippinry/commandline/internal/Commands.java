@@ -21,6 +21,9 @@ interface Commands {
     /** Names and the line that tells what each does. */
     SortedMap<String, String> summaries();
 
+    /** Whether a subcommand of this name is there and works without a program. */
+    boolean reckons(String name);
+
     /** Makes the subcommand of this name; empty if there is none. */
     Optional<Lease> open(String name);
 }

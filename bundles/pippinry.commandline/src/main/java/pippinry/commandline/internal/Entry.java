@@ -19,6 +19,9 @@ import pippinry.model.ProgramFolders;
 @Component(service = ToIntFunction.class, property = "pippinry.entry:Boolean=true")
 public final class Entry implements ToIntFunction<Object> {
 
+    /** The launcher then starts the bundles that it left out, and calls again. */
+    private static final int NEEDS_THE_REST = -1;
+
     private final Commands commands;
     private final ProgramFolders folders;
 
@@ -34,6 +37,10 @@ public final class Entry implements ToIntFunction<Object> {
     @Override
     public int applyAsInt(Object call) {
         Map<?, ?> given = (Map<?, ?>) call;
+        List<String> arguments = List.of((String[]) given.get("args"));
+        if (Boolean.FALSE.equals(given.get("whole")) && !reckons(arguments)) {
+            return NEEDS_THE_REST;
+        }
         Surroundings around = new Surroundings(
                 (Path) given.get("image"),
                 (InputStream) given.get("in"),
@@ -42,6 +49,11 @@ public final class Entry implements ToIntFunction<Object> {
                 Boolean.TRUE.equals(given.get("terminal")),
                 Clock.systemDefaultZone(),
                 System.getProperty("user.name", "me"));
-        return new Runner(commands, folders, around).run(List.of((String[]) given.get("args")));
+        return new Runner(commands, folders, around).run(arguments);
+    }
+
+    /** A command that needs no program needs no other module either. */
+    private boolean reckons(List<String> arguments) {
+        return !arguments.isEmpty() && commands.reckons(arguments.get(0));
     }
 }

@@ -147,6 +147,11 @@ class RunnerTest {
         }
 
         @Override
+        public boolean reckons(String name) {
+            return false;
+        }
+
+        @Override
         public Optional<Lease> open(String name) {
             return Optional.ofNullable(makers.get(name)).map(maker -> new Fresh(maker.get()));
         }

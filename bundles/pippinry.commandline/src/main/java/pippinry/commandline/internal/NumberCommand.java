@@ -1,4 +1,4 @@
-package pippinry.labels.internal;
+package pippinry.commandline.internal;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
