@@ -74,10 +74,17 @@ public final class Kinship {
         return byIndividual;
     }
 
-    /** The natural logarithm of the determinant of the relationship matrix of all genotypes. */
+    /** The natural logarithm of the determinant of the relationship matrix of all genotypes; summed with Kahan's correction. */
     public double logDeterminant() {
         double sum = 0;
-        for (int node = 0; node < own.length; node++) if (!graph.isMixture(node)) sum += Math.log(own[node]);
+        double lost = 0;
+        for (int node = 0; node < own.length; node++) {
+            if (graph.isMixture(node)) continue;
+            double log = Math.log(own[node]) - lost;
+            double next = sum + log;
+            lost = (next - sum) - log;
+            sum = next;
+        }
         return sum;
     }
 
