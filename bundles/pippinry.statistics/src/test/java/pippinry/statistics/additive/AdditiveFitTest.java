@@ -65,6 +65,49 @@ class AdditiveFitTest {
         assertTrue(fit.residualVariance() > 0.2 && fit.residualVariance() < 3);
     }
 
+    @Test
+    void oneFactorAloneGivesItsMeans() {
+        AdditiveFit fit = new AdditiveFit(
+                1,
+                List.of(
+                        new AdditiveFit.Observation(List.of("a"), 1),
+                        new AdditiveFit.Observation(List.of("a"), 3),
+                        new AdditiveFit.Observation(List.of("b"), 7)));
+        assertEquals(5, fit.difference(0, "b", "a").orElseThrow().value(), 1e-12);
+        assertEquals(1, fit.degreesOfFreedom());
+        assertEquals(2, fit.residualVariance(), 1e-12);
+        assertEquals(
+                Math.sqrt(2 * (1 + 0.5)),
+                fit.difference(0, "b", "a").orElseThrow().standardError(),
+                1e-12);
+        assertEquals(2, fit.records("a"));
+    }
+
+    @Test
+    void aThirdFactorIsTakenOutToo() {
+        List<AdditiveFit.Observation> records = new ArrayList<>();
+        for (String kind : List.of("a", "b", "c")) {
+            for (String year : List.of("1", "2")) {
+                for (String stage : List.of("61", "65", "69")) {
+                    if (!(kind.equals("b") && stage.equals("65"))) {
+                        records.add(new AdditiveFit.Observation(
+                                List.of(kind, year, stage),
+                                kind.charAt(0) * 2 + 10 * Integer.parseInt(year) + Integer.parseInt(stage)));
+                    }
+                }
+            }
+        }
+        AdditiveFit fit = new AdditiveFit(3, records);
+        assertEquals(2, fit.difference(0, "b", "a").orElseThrow().value(), 1e-9);
+        assertEquals(4, fit.difference(2, "65", "61").orElseThrow().value(), 1e-9);
+        assertEquals(
+                'b' * 2 + 15 + 65,
+                fit.expected(List.of(Optional.of("b"), Optional.empty(), Optional.of("65")))
+                        .orElseThrow()
+                        .value(),
+                1e-9);
+    }
+
     private static AdditiveFit.Observation of(String one, String other, double value) {
         return new AdditiveFit.Observation(List.of(one, other), value);
     }
