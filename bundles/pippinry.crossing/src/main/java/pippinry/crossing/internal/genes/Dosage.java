@@ -50,7 +50,7 @@ public record Dosage(double[] chances, String ground, boolean told) {
 
     /** Nothing told: every allele carries the effect with the given frequency, independently (Hardy-Weinberg). */
     public static Dosage prior(int ploidy, double frequency) {
-        return new Dosage(filled(0, ploidy, frequency), "not on file", false);
+        return new Dosage(filled(0, ploidy, frequency, ploidy), "not on file", false);
     }
 
     /**
@@ -94,17 +94,20 @@ public record Dosage(double[] chances, String ground, boolean told) {
         return name.isEmpty() ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
-    private static double[] filled(int known, int unknown, double frequency) {
-        return filled(known, unknown, frequency, known + unknown);
-    }
-
-    /** Binomial over the unknown alleles, moved up by the known copies. */
+    /** Hardy-Weinberg over the dosages that the known alleles allow. */
     private static double[] filled(int known, int unknown, double frequency, int ploidy) {
         double[] chances = new double[ploidy + 1];
+        double sum = 0;
         double ways = 1;
-        for (int extra = 0; extra <= unknown; extra++) {
-            chances[known + extra] = ways * Math.pow(frequency, extra) * Math.pow(1 - frequency, unknown - extra);
-            ways = ways * (unknown - extra) / (extra + 1);
+        for (int copies = 0; copies <= ploidy; copies++) {
+            if (copies >= known && copies <= known + unknown) {
+                chances[copies] = ways * Math.pow(frequency, copies) * Math.pow(1 - frequency, ploidy - copies);
+                sum += chances[copies];
+            }
+            ways = ways * (ploidy - copies) / (copies + 1);
+        }
+        for (int copies = 0; copies <= ploidy; copies++) {
+            chances[copies] = sum > 0 ? chances[copies] / sum : copies == known ? 1 : 0;
         }
         return chances;
     }

@@ -1,6 +1,7 @@
 package pippinry.crossing.internal.genes;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -25,7 +26,11 @@ public final class GeneBook {
 
     private static final String S = "S";
 
+    private final Program program;
+    private final Optional<CropPack> pack;
+    private final Set<Code<Genotype>> asked;
     private final AlleleFile file;
+    private final Map<String, GeneInference> inferences = new HashMap<>();
     private final List<GeneticGoal> goals;
     private final List<Locus> loci;
     private final List<LinkageGroup> groups = new ArrayList<>();
@@ -35,7 +40,16 @@ public final class GeneBook {
     private final Map<Code<Genotype>, List<ParentGenes>> parents = new HashMap<>();
     private final Map<Code<Genotype>, SGenotype> sAlleles = new HashMap<>();
 
-    public GeneBook(Program program, Optional<CropPack> pack, MapFunction function) {
+    /**
+     * Reads the program.
+     *
+     * @param parents that crosses will be asked for
+     */
+    public GeneBook(
+            Program program, Optional<CropPack> pack, MapFunction function, Collection<Code<Genotype>> parents) {
+        this.program = program;
+        this.pack = pack;
+        this.asked = Set.copyOf(parents);
         file = new AlleleFile(program, pack);
         List<Goal> wanted = program.table(Kinds.GOALS).stream().toList();
         GoalReading reading = new GoalReading(wanted, pack);
@@ -59,6 +73,12 @@ public final class GeneBook {
     public List<String> notes() {
         List<String> all = new ArrayList<>(notes);
         all.addAll(file.faults());
+        inferences.forEach((locus, inference) -> {
+            if (!inference.exact()) {
+                all.add("Genotypes at " + locus
+                        + " are inferred by an approximation: the pedigree has too many loops.");
+            }
+        });
         return all;
     }
 
@@ -140,15 +160,74 @@ public final class GeneBook {
         List<ParentGenes> known = parents.get(genotype);
         if (known == null) {
             Map<String, Dosage> own = dosages(genotype);
-            known = groups.stream().map(group -> ParentGenes.of(group, own)).toList();
+            known = groups.stream()
+                    .map(group -> ParentGenes.of(group, own, seedSide(genotype, group)))
+                    .toList();
             parents.put(genotype, known);
+        }
+        return known;
+    }
+
+    /** Which side single copies came from; it matters only where loci are linked. */
+    private Map<String, Double> seedSide(Code<Genotype> genotype, LinkageGroup group) {
+        Map<String, Double> sides = new HashMap<>();
+        for (String locus : group.loci()) {
+            if (group.loci().size() > 1) {
+                sides.put(
+                        locus,
+                        locus.equals(S) ? sSide(genotype) : inference(locus).fromSeedParent(genotype));
+            }
+        }
+        return sides;
+    }
+
+    /** Probability that the second S-allele came from the seed parent. */
+    private double sSide(Code<Genotype> genotype) {
+        SGenotype own = sAlleles(genotype);
+        Optional<Genotype> record = program.find(Kinds.GENOTYPES, Descent.clone(program, genotype));
+        if (record.isEmpty() || own.ploidy() != 2) {
+            return 0.5;
+        }
+        Descent seed = Descent.ofSeedParent(program, record.get());
+        Descent pollen = Descent.ofPollenParent(program, record.get());
+        SAllele first = own.alleles().get(0);
+        SAllele second = own.alleles().get(1);
+        double secondFromSeed = gives(seed, second) * gives(pollen, first);
+        double firstFromSeed = gives(seed, first) * gives(pollen, second);
+        double sum = secondFromSeed + firstFromSeed;
+        return sum == 0 ? 0.5 : secondFromSeed / sum;
+    }
+
+    /** How likely a descent gives an S-allele, up to a factor that is the same for both alleles. */
+    private double gives(Descent descent, SAllele allele) {
+        double sum = descent.wrong() * 0.1;
+        for (Code<Genotype> candidate : descent.candidates()) {
+            SGenotype parent = sAlleles(candidate);
+            long has = parent.alleles().stream().filter(allele::equals).count();
+            long open = parent.alleles().stream().filter(any -> !any.known()).count();
+            sum += (1 - descent.wrong())
+                    * (has + 0.1 * open)
+                    / descent.candidates().size();
+        }
+        return sum;
+    }
+
+    private GeneInference inference(String locus) {
+        GeneInference known = inferences.get(locus);
+        if (known == null) {
+            Locus found = loci.stream()
+                    .filter(one -> one.name().equals(locus))
+                    .findFirst()
+                    .orElseThrow();
+            known = new GeneInference(program, file, pack.orElseThrow(), found, asked);
+            inferences.put(locus, known);
         }
         return known;
     }
 
     private Map<String, Dosage> read(Code<Genotype> genotype) {
         Map<String, Dosage> own = new HashMap<>();
-        loci.forEach(locus -> own.put(locus.name(), file.dosage(genotype, locus, locus.frequency())));
+        loci.forEach(locus -> own.put(locus.name(), inference(locus.name()).dosage(genotype)));
         int ploidy = file.ploidy(genotype);
         // One chromosome carries the first S-allele, the other the second: the bit tells which.
         own.put(S, ploidy == 2 ? new Dosage(new double[] {0, 1, 0}, "S", true) : Dosage.prior(ploidy, 0.5));

@@ -1,6 +1,7 @@
 package pippinry.crossing.internal.genes;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
@@ -31,16 +32,22 @@ public final class ParentGenes {
      *
      * <p>A triploid's gametes are taken as carrying one allele of three at each locus, loci independent: an
      * approximation, since most of its gametes are unbalanced.
+     *
+     * @param fromSeedParent for a locus with one copy the probability that it lies on the chromosome of the seed parent;
+     *     1/2 where the map says nothing
      */
-    public static ParentGenes of(LinkageGroup group, Map<String, Dosage> dosages) {
+    public static ParentGenes of(LinkageGroup group, Map<String, Dosage> dosages, Map<String, Double> fromSeedParent) {
         List<Dosage> inOrder = group.loci().stream().map(dosages::get).toList();
         boolean told = inOrder.stream().anyMatch(Dosage::told);
         if (inOrder.stream().anyMatch(dosage -> dosage.ploidy() != 2)) {
             return new ParentGenes(group, List.of(), independent(inOrder), told);
         }
+        double[] seedSide = group.loci().stream()
+                .mapToDouble(locus -> fromSeedParent.getOrDefault(locus, 0.5))
+                .toArray();
         List<Pair> pairs = new ArrayList<>();
-        combine(inOrder, 0, new Pair(1, 0, 0), pairs);
-        return ofPairs(group, pairs, told);
+        combine(inOrder, seedSide, 0, new Pair(1, 0, 0), pairs);
+        return ofPairs(group, merged(pairs), told);
     }
 
     /** From chromosomes that are known, or known to some probability; chances sum to 1. */
@@ -100,29 +107,46 @@ public final class ParentGenes {
         return ofPairs(group, List.of(new Pair(1, pair.one(), pair.other())));
     }
 
-    private static void combine(List<Dosage> dosages, int locus, Pair sofar, List<Pair> pairs) {
+    private static void combine(List<Dosage> dosages, double[] seedSide, int locus, Pair sofar, List<Pair> pairs) {
         if (locus == dosages.size()) {
             pairs.add(sofar);
             return;
         }
-        Dosage dosage = dosages.get(locus);
         int bit = 1 << locus;
-        boolean phased = sofar.one() != sofar.other();
-        for (int copies = 0; copies <= 2; copies++) {
-            double chance = sofar.chance() * dosage.chance(copies);
-            if (chance == 0) {
-                continue;
-            }
-            int both = copies == 2 ? bit : 0;
-            if (copies != 1) {
-                combine(dosages, locus + 1, new Pair(chance, sofar.one() | both, sofar.other() | both), pairs);
-            } else if (phased) {
-                combine(dosages, locus + 1, new Pair(chance / 2, sofar.one() | bit, sofar.other()), pairs);
-                combine(dosages, locus + 1, new Pair(chance / 2, sofar.one(), sofar.other() | bit), pairs);
-            } else {
-                combine(dosages, locus + 1, new Pair(chance, sofar.one() | bit, sofar.other()), pairs);
-            }
+        Dosage dosage = dosages.get(locus);
+        put(dosages, seedSide, locus, sofar, dosage.chance(0), 0, 0, pairs);
+        put(dosages, seedSide, locus, sofar, dosage.chance(1) * seedSide[locus], bit, 0, pairs);
+        put(dosages, seedSide, locus, sofar, dosage.chance(1) * (1 - seedSide[locus]), 0, bit, pairs);
+        put(dosages, seedSide, locus, sofar, dosage.chance(2), bit, bit, pairs);
+    }
+
+    private static void put(
+            List<Dosage> dosages,
+            double[] seedSide,
+            int locus,
+            Pair sofar,
+            double chance,
+            int one,
+            int other,
+            List<Pair> pairs) {
+        if (chance > 0) {
+            Pair next = new Pair(sofar.chance() * chance, sofar.one() | one, sofar.other() | other);
+            combine(dosages, seedSide, locus + 1, next, pairs);
         }
+    }
+
+    /** The gametes do not depend on which chromosome of a pair came from which side. */
+    private static List<Pair> merged(List<Pair> pairs) {
+        Map<Long, Pair> byPair = new LinkedHashMap<>();
+        for (Pair pair : pairs) {
+            int low = Math.min(pair.one(), pair.other());
+            int high = Math.max(pair.one(), pair.other());
+            byPair.merge(
+                    (long) low << 32 | high,
+                    new Pair(pair.chance(), low, high),
+                    (known, same) -> new Pair(known.chance() + same.chance(), low, high));
+        }
+        return List.copyOf(byPair.values());
     }
 
     private static double[] independent(List<Dosage> dosages) {

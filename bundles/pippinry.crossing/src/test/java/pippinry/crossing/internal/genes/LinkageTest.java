@@ -81,15 +81,25 @@ class LinkageTest {
     void unknownPhaseCountsBothWaysAlike() {
         LinkageGroup group = twoLoci(0.1);
         Dosage one = new Dosage(new double[] {0, 1, 0}, "test", true);
-        ParentGenes parent = ParentGenes.of(group, Map.of("a", one, "b", one));
+        ParentGenes parent = ParentGenes.of(group, Map.of("a", one, "b", one), Map.of());
         assertEquals(2, parent.pairs().size());
         assertEquals(0.25, parent.gametes()[0b11], 1e-15);
     }
 
     @Test
+    void whereTheCopiesCameFromTellsThePhase() {
+        LinkageGroup group = twoLoci(0.1);
+        Dosage one = new Dosage(new double[] {0, 1, 0}, "test", true);
+        ParentGenes repulsion = ParentGenes.of(group, Map.of("a", one, "b", one), Map.of("a", 1.0, "b", 0.0));
+        assertEquals(0.05, repulsion.gametes()[0b11], 1e-15);
+        ParentGenes coupling = ParentGenes.of(group, Map.of("a", one, "b", one), Map.of("a", 1.0, "b", 1.0));
+        assertEquals(0.45, coupling.gametes()[0b11], 1e-15);
+    }
+
+    @Test
     void triploidGametesCarryOneAlleleOfThree() {
         Dosage two = new Dosage(new double[] {0, 0, 1, 0}, "test", true);
-        ParentGenes parent = ParentGenes.of(LinkageGroup.alone("a"), Map.of("a", two));
+        ParentGenes parent = ParentGenes.of(LinkageGroup.alone("a"), Map.of("a", two), Map.of());
         assertArrayEquals(new double[] {1.0 / 3, 2.0 / 3}, parent.gametes(), 1e-15);
     }
 
