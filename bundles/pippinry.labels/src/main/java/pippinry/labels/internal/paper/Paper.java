@@ -34,6 +34,11 @@ public final class Paper implements AutoCloseable {
         });
     }
 
+    /** Draws a text that has its place, moved by so many mm. */
+    public void text(TextRun run, double right, double down) {
+        text(run.face(), run.size(), run.text(), run.x() + right, run.baseline() + down);
+    }
+
     /** Draws a line so many mm thick. */
     public void line(double x1, double y1, double x2, double y2, double thick) {
         draw(() -> {

@@ -2,6 +2,7 @@ package pippinry.labels.internal.tag;
 
 import java.util.List;
 import java.util.Optional;
+import pippinry.labels.internal.paper.TextRun;
 
 /**
  * A tag with everything in its place.

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import pippinry.labels.internal.paper.Box;
 import pippinry.labels.internal.paper.Metrics;
+import pippinry.labels.internal.paper.TextRun;
 import pippinry.libs.fonts.Face;
 
 /**
  * A number broken after its hyphens or slash into lines as even as can be, with the check in smaller letters at the end of
  * the last. Sizes are in multiples of the letter size.
  */
-final class NumberLines {
+public final class NumberLines {
     private static final double CHECK_SIZE = 0.62;
     private static final double BETWEEN = 0.22;
     /** How far a slash hangs below the baseline. */
@@ -27,7 +28,7 @@ final class NumberLines {
     }
 
     /** At most so many lines. */
-    static NumberLines of(Tag tag, int most, Metrics metrics) {
+    public static NumberLines of(Tag tag, int most, Metrics metrics) {
         return new NumberLines(broken(pieces(tag.number()), most), tag.ending(), metrics);
     }
 
@@ -81,12 +82,12 @@ final class NumberLines {
     }
 
     /** The largest letter size in mm with which the lines fit. */
-    double largestSize(double roomWidth, double roomHeight) {
+    public double largestSize(double roomWidth, double roomHeight) {
         return Math.min(roomWidth / width, roomHeight / height());
     }
 
     /** The lines from the top left corner of the room down. */
-    List<TextRun> runs(Box room, double size, Metrics metrics) {
+    public List<TextRun> runs(Box room, double size, Metrics metrics) {
         List<TextRun> runs = new ArrayList<>();
         double baseline = room.y() + Metrics.CAP_HEIGHT * size;
         for (String line : lines) {

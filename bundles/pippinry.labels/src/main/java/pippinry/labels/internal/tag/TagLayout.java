@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import pippinry.labels.internal.code.CodePicture;
 import pippinry.labels.internal.paper.Box;
+import pippinry.labels.internal.paper.FittedText;
 import pippinry.labels.internal.paper.Metrics;
+import pippinry.labels.internal.paper.TextRun;
 
 /** Lays a tag on a label by a plan. The label's top left corner is the origin. */
 final class TagLayout {
@@ -73,7 +75,7 @@ final class TagLayout {
             return Optional.empty();
         }
         Box smallRoom = rooms.shared() ? rooms.small().below(number.height() * size + gap(size)) : rooms.small();
-        SmallText.Fitted small = small(tag, smallRoom, size);
+        FittedText.Fitted small = small(tag, smallRoom, size);
         return Optional.of(
                 new LaidTag(tag, centred(rooms, number, size, small), code, capHeight, small.size(), small.leftOff()));
     }
@@ -84,9 +86,9 @@ final class TagLayout {
         return Math.min(largestNumber, number.largestSize(rooms.number().width(), height));
     }
 
-    private SmallText.Fitted small(Tag tag, Box room, double numberSize) {
+    private FittedText.Fitted small(Tag tag, Box room, double numberSize) {
         double largest = Math.min(LARGEST_SMALL, numberSize * SMALL_TO_NUMBER);
-        return new SmallText(metrics, room, largest).fit(tag.lines());
+        return new FittedText(metrics, room, largest).fit(tag.lines());
     }
 
     private static double gap(double numberSize) {
@@ -94,7 +96,7 @@ final class TagLayout {
     }
 
     /** Text of a shared room stands in its middle, as a block. */
-    private List<TextRun> centred(Rooms rooms, NumberLines number, double size, SmallText.Fitted small) {
+    private List<TextRun> centred(Rooms rooms, NumberLines number, double size, FittedText.Fitted small) {
         double taken = number.height() * size + (rooms.shared() && small.size() > 0 ? gap(size) + small.height() : 0);
         double down = Math.max(0, (rooms.number().height() - taken) / 2);
         List<TextRun> runs = new ArrayList<>();

@@ -14,6 +14,7 @@ import pippinry.labels.internal.paper.Dots;
 import pippinry.labels.internal.paper.Lettering;
 import pippinry.labels.internal.paper.Paper;
 import pippinry.labels.internal.paper.PrintedFile;
+import pippinry.labels.internal.paper.TextRun;
 import pippinry.labels.internal.sheet.SheetFormats;
 
 /** Prints tags on sheets of labels as a PDF. The same tags, sheet and style give the same bytes. */
@@ -73,7 +74,7 @@ public final class TagPrinting {
         drawMarks(label, paper);
         laid.code().ifPresent(spot -> drawCode(spot, label, paper));
         for (TextRun run : laid.runs()) {
-            paper.text(run.face(), run.size(), run.text(), label.x() + run.x(), label.y() + run.baseline());
+            paper.text(run, label.x(), label.y());
         }
     }
 

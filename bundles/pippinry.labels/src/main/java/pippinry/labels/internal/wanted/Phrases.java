@@ -16,6 +16,9 @@ import pippinry.model.value.PollenParent;
 final class Phrases {
     private static final char TOGETHER = '\u00a0';
 
+    /** Stays at the end of a line, never at its start. */
+    private static final String DOT = TOGETHER + "· ";
+
     private final Program program;
 
     Phrases(Program program) {
@@ -40,7 +43,7 @@ final class Phrases {
             case OPEN -> mother + ", open pollinated";
             case SELF -> mother + ", selfed";
             case UNKNOWN -> mother + " × unknown";
-            case KNOWN, CANDIDATES -> mother + joined(" × ") + joined("♂ ") + fathers(pollen);
+            case KNOWN, CANDIDATES -> mother + joined(" ×") + " " + joined("♂ ") + fathers(pollen);
         };
     }
 
@@ -62,7 +65,7 @@ final class Phrases {
     static String place(Occupancy place) {
         String row = place.row().isBlank() ? "" : joined("row " + place.row());
         String spot = place.place().isBlank() ? "" : joined("place " + place.place());
-        return joined(place.block().map(Code::text).orElse("")) + separated(row, " · ") + separated(spot, ", ");
+        return joined(place.block().map(Code::text).orElse("")) + separated(row, DOT) + separated(spot, ", ");
     }
 
     private static String separated(String text, String before) {
@@ -80,6 +83,6 @@ final class Phrases {
 
     /** Those that are not empty, with a middle dot between. */
     static String row(String... parts) {
-        return Arrays.stream(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(" · "));
+        return Arrays.stream(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(DOT));
     }
 }

@@ -83,7 +83,9 @@ final class PlantTags implements TagSource {
                 plant.tag().text(),
                 genotype.map(kind -> who(phrases, kind)).orElse(""),
                 Phrases.row(
-                        genotype.map(kind -> Phrases.year(kind.year())).orElse(""),
+                        genotype.filter(PlantTags::isSeedling)
+                                .map(kind -> Phrases.year(kind.year()))
+                                .orElse(""),
                         stock(plant),
                         limb(plant),
                         Standing.of(program).place(plant).map(Phrases::place).orElse("")),
@@ -93,8 +95,11 @@ final class PlantTags implements TagSource {
     /** A seedling is told by its parents, anything else by its name. */
     private static String who(Phrases phrases, Genotype genotype) {
         String parents = phrases.parents(genotype.seedParent(), genotype.pollenParent());
-        boolean seedling = genotype.kind().equals(Optional.of(GenotypeKind.SEEDLING));
-        return genotype.name().isBlank() || seedling && !parents.isEmpty() ? parents : genotype.name();
+        return genotype.name().isBlank() || isSeedling(genotype) && !parents.isEmpty() ? parents : genotype.name();
+    }
+
+    private static boolean isSeedling(Genotype genotype) {
+        return genotype.kind().equals(Optional.of(GenotypeKind.SEEDLING));
     }
 
     private static String stock(Plant plant) {

@@ -67,12 +67,13 @@ final class RowTags implements TagSource {
         return new Tag(
                 number,
                 Optional.empty(),
-                List.of(counted(program, block, row), plants.isEmpty() ? "" : firstAndLast(plants)));
+                List.of(counted(program, block.block().text(), row), plants.isEmpty() ? "" : firstAndLast(plants)));
     }
 
-    private static String counted(Program program, Block block, String row) {
+    /** From which end a row is counted, and whether guards are. */
+    static String counted(Program program, String block, String row) {
         Optional<BlockRow> own =
-                program.table(Kinds.ROWS).find(block.block().text() + "/" + row).map(Row::value);
+                program.table(Kinds.ROWS).find(block + "/" + row).map(Row::value);
         String from = own.map(BlockRow::countedFrom).orElse("");
         String guards = own.flatMap(BlockRow::guardsCount)
                 .map(yes -> yes == YesNo.YES ? "guards counted" : "guards not counted")
@@ -89,6 +90,6 @@ final class RowTags implements TagSource {
 
     private static String spot(Occupancy place) {
         Code<Plant> plant = place.plant();
-        return Phrases.joined("place " + place.place() + " " + plant);
+        return Phrases.joined("place " + place.place()) + " " + plant;
     }
 }

@@ -57,6 +57,15 @@ public record Wish(
         return new Wish(program, today, year, cross, block, row, numbers, waiting, tags, flowersPerTag, rates);
     }
 
+    /** Only of this cross, in this block, in this row. */
+    public Wish within(Optional<String> ofCross, Optional<String> inBlock, Optional<String> inRow) {
+        return new Wish(program, today, year, ofCross, inBlock, inRow, numbers, waiting, count, flowersPerTag, rates);
+    }
+
+    public Wish in(OptionalInt thatYear) {
+        return new Wish(program, today, thatYear, cross, block, row, numbers, waiting, count, flowersPerTag, rates);
+    }
+
     int yearOrThis() {
         return year.orElse(today.getYear());
     }

@@ -78,6 +78,13 @@ class TagKindTest {
     }
 
     @Test
+    void parentsBreakAfterTheCrossSignOnly() {
+        String parents =
+                TagKind.POLLINATIONS.wanted(wish()).tags().get(0).lines().get(0);
+        assertEquals(List.of("♀\u00a0Golden", "Delicious\u00a0×", "♂\u00a0Prima"), List.of(parents.split(" ")));
+    }
+
+    @Test
     void everyPlantsTagCarriesItsCheck() {
         for (Tag tag : TagKind.PLANTS.wanted(wish()).tags()) {
             assertEquals(Optional.of("" + CheckCharacter.of(tag.number())), tag.check());

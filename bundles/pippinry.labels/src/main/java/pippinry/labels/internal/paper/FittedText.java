@@ -1,16 +1,14 @@
-package pippinry.labels.internal.tag;
+package pippinry.labels.internal.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import pippinry.labels.internal.paper.Box;
-import pippinry.labels.internal.paper.Metrics;
 import pippinry.libs.fonts.Face;
 
 /**
- * The small lines of a tag, wrapped at spaces in the largest letters that let them all fit. Where even the smallest do not,
- * the last lines are left off, and the only line is cut with an ellipsis.
+ * Lines of text in a box, wrapped at spaces in the largest letters that let them all fit. Where even the smallest do not,
+ * the last lines are left off, and a single line is cut with an ellipsis.
  */
-final class SmallText {
+public final class FittedText {
     /** Five points; smaller is not read outdoors (from memory). */
     private static final double SMALLEST = 1.8;
 
@@ -21,18 +19,19 @@ final class SmallText {
     private final Box room;
     private final double largest;
 
-    SmallText(Metrics metrics, Box room, double largest) {
+    /** @param largest letter size in mm that is not exceeded */
+    public FittedText(Metrics metrics, Box room, double largest) {
         this.metrics = metrics;
         this.room = room;
         this.largest = largest;
     }
 
-    /** The runs, their size, and what was left off. */
-    record Fitted(List<TextRun> runs, double size, double height, List<String> leftOff) {
+    /** The runs, their letter size and height in mm, and which lines were left off, whole or in part. */
+    public record Fitted(List<TextRun> runs, double size, double height, List<String> leftOff) {
         static final Fitted NOTHING = new Fitted(List.of(), 0, 0, List.of());
     }
 
-    Fitted fit(List<String> lines) {
+    public Fitted fit(List<String> lines) {
         if (lines.isEmpty()) {
             return Fitted.NOTHING;
         }
