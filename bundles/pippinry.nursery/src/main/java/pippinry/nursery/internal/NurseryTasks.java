@@ -3,6 +3,7 @@ package pippinry.nursery.internal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -27,6 +28,7 @@ import pippinry.nursery.internal.plan.MakeReady;
 import pippinry.nursery.internal.plan.PollinateCross;
 import pippinry.nursery.internal.plan.TestPollen;
 import pippinry.nursery.internal.round.BagsOff;
+import pippinry.nursery.internal.round.CloseCross;
 import pippinry.nursery.internal.round.CrossFruit;
 import pippinry.nursery.internal.round.FrostCheck;
 import pippinry.nursery.internal.round.JuneCount;
@@ -40,10 +42,11 @@ import pippinry.nursery.internal.seed.IntoTheCold;
 import pippinry.nursery.internal.seed.LotSource;
 import pippinry.nursery.internal.seed.PotSeedlings;
 import pippinry.nursery.internal.seed.SowLot;
+import pippinry.nursery.internal.work.Crop;
 import pippinry.nursery.internal.work.LastFrost;
 import pippinry.nursery.internal.work.Look;
-import pippinry.nursery.internal.work.Terms;
 import pippinry.nursery.internal.work.WorkRule;
+import pippinry.traits.CropPack;
 
 /** Finds what is due from planned cross to planted tree. */
 @Component
@@ -62,6 +65,7 @@ public final class NurseryTasks implements TaskSource {
             new SetCount(),
             new JuneCount(),
             new CrossFruit(),
+            new CloseCross(),
             new LotSource(),
             new CountSeeds(),
             new IntoTheCold(),
@@ -80,21 +84,24 @@ public final class NurseryTasks implements TaskSource {
 
     private final Optional<BloomDates> bloom;
     private final Optional<HouseRates> rates;
-    private final Terms terms = Terms.usual();
+    private final List<CropPack> packs;
 
     @Activate
     public NurseryTasks(
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     BloomDates bloom,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    HouseRates rates) {
+                    HouseRates rates,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<CropPack> packs) {
+        this.packs = List.copyOf(packs);
         this.bloom = Optional.ofNullable(bloom);
         this.rates = Optional.ofNullable(rates);
     }
 
     @Override
     public List<DueTask> tasks(Program program, LocalDate today, LocalDate from, LocalDate to) {
-        Look look = new Look(program, today, to, terms, bloom, rates);
+        Look look = new Look(program, today, to, Crop.terms(program, packs), bloom, rates);
         return RULES.stream()
                 .flatMap(rule -> rule.find(look))
                 .filter(task -> !task.due().isAfter(to))
@@ -104,13 +111,18 @@ public final class NurseryTasks implements TaskSource {
 
     @Override
     public List<String> missing(Program program) {
-        return java.util.stream.Stream.of(
+        return Stream.of(
                         bloom.isEmpty()
-                                ? "No module that knows bloom: work in bloom is dated by the mean of own notes, else by the calendar"
+                                ? "No module that knows bloom: work in bloom is dated by the mean of own notes, else by the"
+                                        + " calendar"
                                 : "",
                         rates.isEmpty() ? "No module that knows house rates: flowers needed are not reckoned" : "",
+                        Crop.pack(program, packs).isEmpty()
+                                ? "No facts about this program's crop: cold and emergence are dated by common practice"
+                                : "",
                         LastFrost.of(program).expected(1).isEmpty()
-                                ? "Fewer than three springs of weather or frost on file: last frost is taken as 20 May (north), common practice, no source"
+                                ? "Fewer than three springs of weather or frost on file: last frost is taken as 20 May"
+                                        + " (north), common practice, no source"
                                 : "")
                 .filter(text -> !text.isEmpty())
                 .toList();

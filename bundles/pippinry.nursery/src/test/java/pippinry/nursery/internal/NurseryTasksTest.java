@@ -2,10 +2,14 @@ package pippinry.nursery.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +19,10 @@ import pippinry.model.ask.DueTask;
 import pippinry.model.ask.Interval;
 import pippinry.model.record.Genotype;
 import pippinry.model.value.Code;
+import pippinry.traits.Basis;
+import pippinry.traits.CropPack;
+import pippinry.traits.Provenance;
+import pippinry.traits.PublishedRate;
 
 class NurseryTasksTest {
 
@@ -29,6 +37,8 @@ class NurseryTasksTest {
             """;
     private static final String CROSS = PARENTS
             + """
+            settings: key,value
+            crop,apple
             crosses: code,year,seed_parent,pollen_parent,seedlings_wanted
             26-001,2026,FIE,TOP,100
             """;
@@ -93,6 +103,32 @@ class NurseryTasksTest {
     }
 
     @Test
+    void aBranchWithoutAnEndIsAskedForAtTheYearsClose() {
+        String records = branch("2026-05-20,pollinated", "2026-07-08,june,4");
+        assertEquals("26-001", only("close-cross", "2026-11-20", records).batch());
+        assertEquals(
+                List.of(),
+                find(
+                        "close-cross",
+                        "2026-11-20",
+                        records + "2026-09-20,harvest,4".replaceAll("^", "26-001/1,") + "\n"));
+    }
+
+    @Test
+    void withoutACropPackColdIsTwoToThreeMonths() {
+        String records = CROSS.replace("crop,apple", "crop,quince")
+                + """
+                seedlots: code,cross,harvested_on,seeds_full
+                L1,26-001,2026-10-01,40
+                chilling: lot,from,to,how
+                L1,2026-11-10,,refrigerator
+                """;
+        assertEquals(
+                LocalDate.parse("2027-01-24"),
+                only("sow", "2027-01-20", records).due());
+    }
+
+    @Test
     void fruitIsPickedAroundTheRipeDaysOfItsSeedParent() {
         String records = branch("2026-05-20,pollinated")
                 + """
@@ -133,13 +169,13 @@ class NurseryTasksTest {
         "pollinate, 2026-05-17"
     })
     void aPlannedCrossHangsOnTheProgramsOwnBloom(String rule, LocalDate due) {
-        NurseryTasks tasks = new NurseryTasks(bloom("2026-05-22", "2026-05-24"), null);
+        NurseryTasks tasks = new NurseryTasks(bloom("2026-05-22", "2026-05-24"), null, List.of());
         assertEquals(due, only(tasks, rule, "2026-05-01", Records.of(CROSS)).due());
     }
 
     @Test
     void aPollenParentThatFlowersLaterNeedsStoredPollen() {
-        NurseryTasks tasks = new NurseryTasks(bloom("2026-05-22", "2026-05-26"), null);
+        NurseryTasks tasks = new NurseryTasks(bloom("2026-05-22", "2026-05-26"), null, List.of());
         DueTask task = only(tasks, "gather-pollen", "2026-05-01", Records.of(CROSS));
         assertTrue(task.detail().startsWith("flowers 4 days after the seed parent"), task.detail());
     }
@@ -149,7 +185,7 @@ class NurseryTasksTest {
         DueTask task = only("pollinate", "2026-04-20", CROSS);
         assertEquals(LocalDate.parse("2026-04-15"), task.due());
         assertTrue(task.detail().contains("dated by the calendar"));
-        assertTrue(new NurseryTasks(null, null)
+        assertTrue(new NurseryTasks(null, null, List.of(apple()))
                 .missing(Records.of(CROSS)).stream().anyMatch(text -> text.contains("bloom")));
     }
 
@@ -405,6 +441,18 @@ class NurseryTasksTest {
         assertEquals("26-001", only("loss-cause", "2026-06-01", records).batch());
     }
 
+    /** Ten weeks of cold, six at least and fourteen at most. */
+    private static CropPack apple() {
+        Provenance memory = new Provenance(Basis.FROM_MEMORY, "test");
+        PublishedRate cold = new PublishedRate(
+                "chilling_weeks", "", OptionalDouble.of(6), 10, OptionalDouble.of(14), 1, "weeks", memory, "");
+        CropPack pack = mock(CropPack.class);
+        when(pack.crop()).thenReturn("apple");
+        when(pack.rate(anyString())).thenReturn(Optional.empty());
+        when(pack.rate("chilling_weeks")).thenReturn(Optional.of(cold));
+        return pack;
+    }
+
     private static String branch(String... visits) {
         StringBuilder records = new StringBuilder(CROSS)
                 .append("pollinations: tag,cross,plant,kind\n26-001/1,26-001,FIE-1,hand\n")
@@ -421,7 +469,7 @@ class NurseryTasksTest {
     }
 
     private static List<DueTask> find(String rule, String today, String to, String records) {
-        return find(new NurseryTasks(null, null), rule, today, to, Records.of(records));
+        return find(new NurseryTasks(null, null, List.of(apple())), rule, today, to, Records.of(records));
     }
 
     private static List<DueTask> find(NurseryTasks tasks, String rule, String today, String to, Program program) {

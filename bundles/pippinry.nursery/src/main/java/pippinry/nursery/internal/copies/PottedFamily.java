@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import pippinry.model.record.Plant;
 import pippinry.model.record.PlantKind;
 import pippinry.model.value.PartialDate;
+import pippinry.nursery.internal.work.Counted;
 import pippinry.nursery.internal.work.Hemisphere;
 import pippinry.nursery.internal.work.Look;
 
@@ -56,6 +57,6 @@ record PottedFamily(String batch, int year, List<Plant> plants) {
     }
 
     String count() {
-        return plants.size() == 1 ? "1 seedling" : plants.size() + " seedlings";
+        return Counted.of(plants.size(), "seedling");
     }
 }

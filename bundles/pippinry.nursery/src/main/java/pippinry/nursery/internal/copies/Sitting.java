@@ -13,6 +13,7 @@ import pippinry.model.record.Graft;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Plant;
 import pippinry.model.value.Code;
+import pippinry.nursery.internal.work.Counted;
 
 /**
  * Grafts of one batch that were made on one day in one way.
@@ -49,7 +50,7 @@ record Sitting(String batch, LocalDate day, String method, List<Graft> grafts) {
     }
 
     String count() {
-        return grafts.size() == 1 ? "1 graft" : grafts.size() + " grafts";
+        return Counted.of(grafts.size(), "graft");
     }
 
     private static String batch(Program program, Graft graft) {

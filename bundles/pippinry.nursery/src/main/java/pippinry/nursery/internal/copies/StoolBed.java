@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
 import pippinry.model.record.Plant;
 import pippinry.nursery.internal.work.Caution;
+import pippinry.nursery.internal.work.Counted;
 import pippinry.nursery.internal.work.Look;
 import pippinry.nursery.internal.work.WorkRule;
 
@@ -38,7 +39,7 @@ public final class StoolBed implements WorkRule {
     }
 
     private Stream<DueTask> tasks(Look look, int year, String stock, List<Plant> mothers) {
-        String bed = mothers.size() + " mothers";
+        String bed = Counted.of(mothers.size(), "mother");
         int now = look.hemisphere().crossYear(look.today());
         return year < now
                 ? Stream.empty()

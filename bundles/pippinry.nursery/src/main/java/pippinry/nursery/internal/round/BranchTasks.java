@@ -17,6 +17,7 @@ import pippinry.model.record.Kinds;
 import pippinry.model.record.Plant;
 import pippinry.model.record.Pollination;
 import pippinry.model.value.Code;
+import pippinry.nursery.internal.work.Counted;
 
 /** Puts the branches of a cross that need the same work on the same day into one task. */
 final class BranchTasks {
@@ -75,7 +76,7 @@ final class BranchTasks {
     }
 
     static String count(List<Branch> branches) {
-        return branches.size() == 1 ? "1 branch" : branches.size() + " branches";
+        return Counted.of(branches.size(), "branch");
     }
 
     private static String tagAndTree(Pollination tag) {

@@ -26,6 +26,7 @@ public final class CrossFruit implements WorkRule {
 
     private static final int EARLY_DAYS = 10;
     private static final int LATE_DAYS = 14;
+    private static final int STILL_SHOWN_DAYS = 30;
 
     @Override
     public String name() {
@@ -37,8 +38,13 @@ public final class CrossFruit implements WorkRule {
         return BranchTasks.grouped(
                 Branch.ofSeason(look.program(), look.today()).stream()
                         .filter(branch -> !branch.isLost() && !branch.isBare()),
-                branch -> Optional.of(window(look, branch)),
+                branch -> Optional.of(window(look, branch)).filter(window -> !isOver(look, window)),
                 this::task);
+    }
+
+    /** What is not picked a month later has fallen or was forgotten; that is the year's reckoning. */
+    private static boolean isOver(Look look, Window window) {
+        return window.until().plusDays(STILL_SHOWN_DAYS).isBefore(look.today());
     }
 
     private static Window window(Look look, Branch branch) {

@@ -16,6 +16,8 @@ import pippinry.nursery.internal.work.WorkRule;
  */
 public final class JuneCount implements WorkRule {
 
+    private static final int STILL_SHOWN_DAYS = 30;
+
     @Override
     public String name() {
         return "june-count";
@@ -35,9 +37,10 @@ public final class JuneCount implements WorkRule {
 
     private static Optional<Window> window(Look look, Branch branch) {
         LocalDate worked = branch.firstPass().or(branch::first).orElseThrow();
-        return Optional.of(new Window(
-                worked.plusDays(look.term("june-drop").days()),
-                worked.plusDays(look.term("june-drop").latest())));
+        LocalDate until = worked.plusDays(look.term("june-drop").latest());
+        return until.plusDays(STILL_SHOWN_DAYS).isBefore(look.today())
+                ? Optional.empty()
+                : Optional.of(new Window(worked.plusDays(look.term("june-drop").days()), until));
     }
 
     private DueTask task(String batch, Window window, List<Branch> branches) {

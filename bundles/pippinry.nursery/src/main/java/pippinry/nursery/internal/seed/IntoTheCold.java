@@ -42,7 +42,7 @@ public final class IntoTheCold implements WorkRule {
                 due,
                 look.hemisphere().day(year, 12, 31),
                 "Pack lot " + lot.code() + " moist and put it into the cold, split in two places",
-                Lots.seeds(look, lot) + "; needs about " + target.days() + " days (" + target.source() + ")",
+                Lots.seeds(look, lot) + "; needs about " + target.days() + " days (" + target.basis() + ")",
                 Optional.empty());
     }
 }

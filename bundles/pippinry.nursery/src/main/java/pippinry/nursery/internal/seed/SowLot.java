@@ -11,6 +11,7 @@ import pippinry.model.record.Kinds;
 import pippinry.model.record.Score;
 import pippinry.model.record.SeedLot;
 import pippinry.model.value.PartialDate;
+import pippinry.nursery.internal.work.Counted;
 import pippinry.nursery.internal.work.Look;
 import pippinry.nursery.internal.work.WorkRule;
 
@@ -61,15 +62,16 @@ public final class SowLot implements WorkRule {
 
     private static String coldWords(ColdOfLot cold) {
         return Math.round(cold.days()) + " of about " + cold.target().days() + " days of cold so far ("
-                + cold.target().source() + ")";
+                + cold.target().basis() + ")";
     }
 
     private static String pots(Look look, SeedLot lot) {
         OptionalInt seeds = Lots.seedsOf(look, lot);
         return seeds.isEmpty()
                 ? "seeds not counted"
-                : seeds.getAsInt() + " full seeds, " + -Math.floorDiv(-seeds.getAsInt(), SEEDS_TO_A_POT)
-                        + " pots of 16 cm at most 12 to a pot";
+                : Counted.of(seeds.getAsInt(), "full seed") + ", "
+                        + Counted.of(-Math.floorDiv(-seeds.getAsInt(), SEEDS_TO_A_POT), "pot")
+                        + " of 16 cm with at most 12 each";
     }
 
     private static Optional<LocalDate> rootsSeen(Look look, SeedLot lot) {

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import pippinry.traits.CropPack;
+import pippinry.traits.PublishedRate;
 
 /**
  * The waiting times of the nursery, each with its source. They hold for any crop until its pack says otherwise.
@@ -16,6 +19,11 @@ import java.util.OptionalDouble;
 public final class Terms {
 
     private static final int COLUMNS = 7;
+    private static final int WEEK = 7;
+
+    /** Names of rates in weeks, and the times that they give. */
+    private static final Map<String, String> FROM_PACK =
+            Map.of("chilling_weeks", "chilling-days", "emergence_weeks", "emergence");
 
     private final Map<String, Term> terms;
 
@@ -30,6 +38,34 @@ public final class Terms {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * The usual times with those of a crop in their place: cold for the seed and the weeks to emergence.
+     *
+     * @param pack empty for a crop that nobody knows
+     */
+    public static Terms of(Optional<CropPack> pack) {
+        Terms terms = usual();
+        for (Map.Entry<String, String> taken : FROM_PACK.entrySet()) {
+            Optional<PublishedRate> rate = pack.flatMap(known -> known.rate(taken.getKey()));
+            terms = rate.isPresent() ? terms.with(taken.getValue(), inDays(rate.get())) : terms;
+        }
+        return terms;
+    }
+
+    private static Term inDays(PublishedRate weeks) {
+        return new Term(
+                days(weeks.low()),
+                weeks.typical() * WEEK,
+                days(weeks.high()),
+                "days",
+                weeks.provenance().basis().word(),
+                weeks.provenance().words());
+    }
+
+    private static OptionalDouble days(OptionalDouble weeks) {
+        return weeks.isPresent() ? OptionalDouble.of(weeks.getAsDouble() * WEEK) : weeks;
     }
 
     /** The same with one time replaced, as a crop pack or the breeder gives it. */
