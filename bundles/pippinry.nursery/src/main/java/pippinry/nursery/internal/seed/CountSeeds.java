@@ -24,7 +24,7 @@ public final class CountSeeds implements WorkRule {
         return Lots.all(look)
                 .filter(lot -> Lots.isRecent(look, lot))
                 .filter(lot -> lot.seedsFull().isEmpty() && !Lots.isSown(lot))
-                .filter(lot -> Lots.movedIn(look, lot).isEmpty())
+                .filter(lot -> LotSeeds.movedIn(look.program(), lot).isEmpty())
                 .filter(lot -> ColdOfLot.of(look, lot).since().isEmpty())
                 .map(this::task);
     }

@@ -1,15 +1,12 @@
 package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import pippinry.model.Row;
 import pippinry.model.record.Kinds;
-import pippinry.model.record.LotMove;
 import pippinry.model.record.SeedLot;
 import pippinry.model.value.PartialDate;
+import pippinry.nursery.internal.work.Counted;
 import pippinry.nursery.internal.work.Look;
 
 /** Which seed lots are still at work. */
@@ -52,29 +49,8 @@ final class Lots {
         return lot.code().text();
     }
 
-    /** Full seeds as counted, else those that were put in from other lots; empty if nobody knows. */
-    static OptionalInt seedsOf(Look look, SeedLot lot) {
-        return lot.seedsFull().isPresent() ? lot.seedsFull() : movedIn(look, lot);
-    }
-
-    /** Seeds put in from other lots; empty if none were. */
-    static OptionalInt movedIn(Look look, SeedLot lot) {
-        List<LotMove> moves = look
-                .program()
-                .table(Kinds.LOTMOVES)
-                .citing(lot.code().text())
-                .stream()
-                .map(Row::value)
-                .filter(move -> move.to().equals(Optional.of(lot.code())))
-                .toList();
-        return moves.isEmpty()
-                ? OptionalInt.empty()
-                : OptionalInt.of(
-                        moves.stream().mapToInt(move -> move.seeds().orElse(0)).sum());
-    }
-
     static String seeds(Look look, SeedLot lot) {
-        OptionalInt seeds = seedsOf(look, lot);
-        return seeds.isPresent() ? seeds.getAsInt() + " full seeds" : "seeds not counted";
+        OptionalInt seeds = LotSeeds.of(look.program(), lot);
+        return seeds.isPresent() ? Counted.of(seeds.getAsInt(), "full seed") : "seeds not counted";
     }
 }

@@ -66,7 +66,7 @@ public final class SowLot implements WorkRule {
     }
 
     private static String pots(Look look, SeedLot lot) {
-        OptionalInt seeds = Lots.seedsOf(look, lot);
+        OptionalInt seeds = LotSeeds.of(look.program(), lot);
         return seeds.isEmpty()
                 ? "seeds not counted"
                 : Counted.of(seeds.getAsInt(), "full seed") + ", "

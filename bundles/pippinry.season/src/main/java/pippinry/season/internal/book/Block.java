@@ -15,7 +15,7 @@ sealed interface Block {
     /** Every row has as many cells as there are headers. */
     record Grid(List<String> headers, List<List<String>> rows) implements Block {
 
-        private static final String NUMBER = "[-+−]?\\d[\\d  .,]*( ?%)?";
+        private static final String NUMBER = "[-+−≥]? ?\\d[\\d  .,]*( ?%)?";
 
         public Grid {
             headers = List.copyOf(headers);
