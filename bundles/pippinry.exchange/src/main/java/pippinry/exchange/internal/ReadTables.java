@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import pippinry.commandline.CallRefused;
@@ -43,7 +44,7 @@ public final class ReadTables implements TableReader {
 
     private static Map<Path, Kind<?>> kinds(List<Path> files) throws RowsRefused {
         try {
-            return TableImport.named(files, null);
+            return TableImport.named(files, Optional.empty());
         } catch (CallRefused e) {
             throw new RowsRefused(List.of(e.getMessage()));
         }
