@@ -40,8 +40,8 @@ import pippinry.traits.CropPack;
         })
 @Command(
         description = {
-            "Prints a score or count sheet in walking order as a PDF: number, code, boxes. The sheet gets a number and is",
-            "put on file with its rows, so that what was written is typed in the same order.",
+            "Prints a score or count sheet in walking order as a PDF: number, code, boxes. The sheet gets a number"
+                    + " and is put on file with its rows, so that what was written is typed in the same order.",
             ""
         },
         footer = {

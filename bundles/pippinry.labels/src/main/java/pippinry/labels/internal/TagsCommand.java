@@ -2,6 +2,7 @@ package pippinry.labels.internal;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,8 +42,8 @@ import pippinry.model.record.Kinds;
         property = {Subcommand.NAME + "=tags", Subcommand.SUMMARY + "=tags to print, with a code that a camera reads"})
 @Command(
         description = {
-            "Prints tags on sheets of labels as a PDF: the number large, its check character after =, parents small,",
-            "and a code that a camera reads. Print the file at 100 %%.",
+            "Prints tags on sheets of labels as a PDF: the number large, its check character after =, parents small,"
+                    + " and a code that a camera reads. Print the file at 100 %%. Without --for it tells what there is.",
             ""
         },
         footer = {
@@ -66,6 +67,12 @@ public final class TagsCommand implements Subcommand {
 
     @Option(names = "--out", paramLabel = "FILE.pdf", description = "The file to write.")
     private Path out;
+
+    @Option(
+            names = "--text",
+            paramLabel = "FILE.txt",
+            description = "Also writes a plain list to emboss by hand: one tag a line, number with check first.")
+    private Path text;
 
     @Option(
             names = "--record",
@@ -95,7 +102,10 @@ public final class TagsCommand implements Subcommand {
             if (list) {
                 return listed(formats);
             }
-            return test ? tested(sheet.placing(formats)) : printed(call, formats);
+            if (test) {
+                return tested(sheet.placing(formats));
+            }
+            return wish.names() ? printed(call, formats) : overview(call);
         } catch (IllegalArgumentException e) {
             throw new CallRefused(e.getMessage());
         }
@@ -126,6 +136,13 @@ public final class TagsCommand implements Subcommand {
         row.put("label_h_mm", format.labelHeight());
         row.put("basis", format.basis());
         return row;
+    }
+
+    private Answer overview(Call call) throws CallRefused {
+        if (out != null || text != null) {
+            wish.kind();
+        }
+        return new TagOverview(wish.wish(call.program(), call.today(), rates)).answer();
     }
 
     private Path out() throws CallRefused {
@@ -169,8 +186,21 @@ public final class TagsCommand implements Subcommand {
             if (writes) {
                 call.store().apply(edit(call, program, kind, wanted));
             }
+            writeText(wanted);
             file.keep();
             return new TagsAnswer(kind, wanted, printed, placing.format(), writes).in(target);
+        }
+    }
+
+    private void writeText(WantedTags wanted) throws CallRefused, IOException {
+        if (text == null) {
+            return;
+        }
+        try (PdfFile file = PdfFile.at(text)) {
+            try (OutputStream stream = file.open()) {
+                stream.write(wanted.asText().getBytes(StandardCharsets.UTF_8));
+            }
+            file.keep();
         }
     }
 

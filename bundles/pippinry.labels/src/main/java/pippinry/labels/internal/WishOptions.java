@@ -56,6 +56,11 @@ final class WishOptions {
             description = "Flowers of one tagged branch, where a planned cross has no branch on file yet.")
     int flowersPerTag;
 
+    /** True when it is said what the tags are for. */
+    boolean names() {
+        return kind != null;
+    }
+
     TagKind kind() throws CallRefused {
         if (kind == null) {
             throw new CallRefused("What are the tags for? --for takes one of " + TagKind.words());

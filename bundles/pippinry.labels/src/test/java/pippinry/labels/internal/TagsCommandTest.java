@@ -131,6 +131,24 @@ class TagsCommandTest {
     }
 
     @Test
+    void withoutAKindItTellsWhatThereIs() throws Exception {
+        run("--for", "trees", "--record", "--out", out);
+        Answer answer = run();
+        assertTrue(answer.words().contains("trees               2        0"), answer.words());
+        assertTrue(answer.words().contains("plants              4        2"), answer.words());
+        assertEquals(9, ((List<?>) FakeCall.of(answer, "kinds").orElseThrow()).size());
+    }
+
+    @Test
+    void aListToEmbossHasOneTagALine() throws Exception {
+        Path text = folder.resolve("emboss.txt");
+        run("--for", "trees", "--text", text, "--out", out);
+        List<String> lines = Files.readAllLines(text);
+        assertEquals(2, lines.size());
+        assertTrue(lines.get(1).matches("COX-A=.\tCox’s Orange Pippin; on M.9 · A · row 2, place 10"), lines.get(1));
+    }
+
+    @Test
     void aPersonsOwnSheetIsTaken() throws Exception {
         Path own = folder.resolve("own.csv");
         Files.writeString(

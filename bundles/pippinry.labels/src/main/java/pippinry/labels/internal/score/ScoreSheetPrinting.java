@@ -26,6 +26,7 @@ public final class ScoreSheetPrinting {
     private static final double TITLE = 5.2;
     private static final double TEXT = 3.1;
     private static final double SMALL = 2.6;
+    private static final double NUMBER = 4.6;
     private static final double QUIET_EDGE = 0.4;
 
     private final CodeWriter writer = new CodeWriter();
@@ -78,10 +79,7 @@ public final class ScoreSheetPrinting {
         double after = x + TITLE * lettering.width(Face.STRONG, sheet.title() + " ");
         paper.text(Face.NUMBER, TITLE, sheet.number().code(), after, baseline);
         Box about = new Box(x, baseline + 1.2, grid.right() - side - x - 2, 5);
-        new FittedText(lettering, about, TEXT)
-                .fit(List.of(sheet.about()))
-                .runs()
-                .forEach(run -> paper.text(run, 0, 0));
+        write(sheet.about(), about, TEXT, paper);
         if (toFillIn) {
             drawBlanks(x, baseline + 13.5, grid.right() - side - 3, paper);
         }
@@ -100,25 +98,54 @@ public final class ScoreSheetPrinting {
     private void drawTitles(Paper paper) {
         double y = SheetGrid.TOP + SheetGrid.HEAD;
         double bottom = y + SheetGrid.TITLES;
-        title("place", "", new Box(SheetGrid.LEFT, y, SheetGrid.PLACE, SheetGrid.TITLES), paper);
-        title("number", "", new Box(grid.number(), y, SheetGrid.NUMBER, SheetGrid.TITLES), paper);
+        double size = titleSize(y);
+        title("place", "", new Box(SheetGrid.LEFT, y, SheetGrid.PLACE, SheetGrid.TITLES), size, paper);
+        title("number", "", new Box(grid.number(), y, SheetGrid.NUMBER, SheetGrid.TITLES), size, paper);
         for (int column = 0; column < sheet.columns().size(); column++) {
             ScoreColumn of = sheet.columns().get(column);
-            title(of.title(), of.hint(), new Box(grid.box(column), y, grid.boxWidth(), SheetGrid.TITLES), paper);
+            title(of.title(), of.hint(), titleCell(column, y), size, paper);
         }
         Box note = grid.note(y);
-        title("note", "", new Box(note.x(), y, note.width(), SheetGrid.TITLES), paper);
+        title("note", "", new Box(note.x(), y, note.width(), SheetGrid.TITLES), size, paper);
         paper.line(SheetGrid.LEFT, bottom, grid.right(), bottom, THICK);
     }
 
-    private void title(String title, String hint, Box cell, Paper paper) {
-        Box room =
-                new Box(cell.x() + 0.8, cell.y() + 0.5, Math.max(0, cell.width() - 1.6), cell.height() - SMALL - 2.2);
-        new FittedText(lettering, room, TEXT).fit(List.of(title)).runs().forEach(run -> paper.text(run, 0, 0));
-        if (!hint.isEmpty()) {
-            Box foot = new Box(room.x(), cell.bottom() - SMALL * 1.25 - 0.4, room.width(), SMALL * 1.25);
-            new FittedText(lettering, foot, SMALL).fit(List.of(hint)).runs().forEach(run -> paper.text(run, 0, 0));
+    private Box titleCell(int column, double y) {
+        return new Box(grid.box(column), y, grid.boxWidth(), SheetGrid.TITLES);
+    }
+
+    private static Box titleRoom(Box cell) {
+        return new Box(cell.x() + 0.8, cell.y() + 0.5, Math.max(0, cell.width() - 1.6), cell.height() - SMALL - 2.2);
+    }
+
+    /** The largest letters in which every title fits. */
+    private double titleSize(double y) {
+        double size = TEXT;
+        for (int column = 0; column < sheet.columns().size(); column++) {
+            List<String> title = List.of(sheet.columns().get(column).title());
+            double fits = new FittedText(lettering, titleRoom(titleCell(column, y)), TEXT)
+                    .fit(title)
+                    .size();
+            size = Math.min(size, fits);
         }
+        return size;
+    }
+
+    private void title(String title, String hint, Box cell, double size, Paper paper) {
+        Box room = titleRoom(cell);
+        write(title, room, size, paper);
+        if (!hint.isEmpty()) {
+            write(
+                    hint,
+                    new Box(room.x(), cell.bottom() - SMALL * 1.25 - 0.4, room.width(), SMALL * 1.25),
+                    SMALL,
+                    paper);
+        }
+    }
+
+    private void write(String text, Box room, double largest, Paper paper) {
+        List<String> lines = text.isEmpty() ? List.of() : List.of(text);
+        new FittedText(lettering, room, largest).fit(lines).runs().forEach(run -> paper.text(run, 0, 0));
     }
 
     private void drawItems(List<SheetPages.Item> items, Paper paper) {
@@ -133,7 +160,8 @@ public final class ScoreSheetPrinting {
     private void drawHeading(String heading, double y, Paper paper) {
         paper.fill(new Box(SheetGrid.LEFT, y, grid.right() - SheetGrid.LEFT, SheetGrid.HEADING), 0.93);
         Box room = new Box(SheetGrid.LEFT + 1, y + 1.2, grid.right() - SheetGrid.LEFT - 2, SheetGrid.HEADING - 1.6);
-        new FittedText(lettering, room, TEXT * 1.1).fit(List.of(heading)).runs().forEach(run -> paper.text(run, 0, 0));
+        write(heading, room, TEXT * 1.1, paper);
+        paper.line(SheetGrid.LEFT, y, grid.right(), y, THIN);
         paper.line(SheetGrid.LEFT, y + SheetGrid.HEADING, grid.right(), y + SheetGrid.HEADING, THIN);
     }
 
@@ -150,11 +178,7 @@ public final class ScoreSheetPrinting {
     }
 
     private void drawPlace(String place, double y, Paper paper) {
-        Box room = new Box(SheetGrid.LEFT, y + 1.4, SheetGrid.PLACE - 1, SheetGrid.LINE - 2);
-        new FittedText(lettering, room, 4)
-                .fit(place.isEmpty() ? List.of() : List.of(place))
-                .runs()
-                .forEach(run -> paper.text(run, 0, 0));
+        write(place, new Box(SheetGrid.LEFT, y + 1.6, SheetGrid.PLACE - 1, SheetGrid.LINE - 2), 4, paper);
     }
 
     private void drawRowCode(Tag tag, double y, Paper paper) {
@@ -165,11 +189,13 @@ public final class ScoreSheetPrinting {
         drawCode(code, grid.code() + (SheetGrid.CODE - side) / 2, y + (SheetGrid.LINE - side) / 2, module, paper);
     }
 
+    /** A number without a word below stands in the middle of its line. */
     private void drawNumber(Tag tag, double y, Paper paper) {
         Box room = new Box(grid.number() + 0.8, y + 1.1, SheetGrid.NUMBER - 1.6, SheetGrid.LINE - 1.6);
         NumberLines number = NumberLines.of(tag, 1, lettering);
-        double size = Math.min(4.6, number.largestSize(room.width(), room.height() * 0.55));
-        number.runs(room, size, lettering).forEach(run -> paper.text(run, 0, 0));
+        double size = Math.min(NUMBER, number.largestSize(room.width(), room.height() * 0.55));
+        double down = tag.lines().isEmpty() ? (SheetGrid.LINE - size * Metrics.CAP_HEIGHT) / 2 - 1.1 : 0;
+        number.runs(room, size, lettering).forEach(run -> paper.text(run, 0, down));
         Box below = room.below(size * Metrics.CAP_HEIGHT + 0.5);
         new FittedText(lettering, below, SMALL).fit(tag.lines()).runs().forEach(run -> paper.text(run, 0, 0));
     }
