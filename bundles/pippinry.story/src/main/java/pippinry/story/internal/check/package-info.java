@@ -1,0 +1,2 @@
+/** What is asked of a program as a whole. */
+package pippinry.story.internal.check;

@@ -1,0 +1,2 @@
+/** The story of one number. */
+package pippinry.story.internal.number;

@@ -1,0 +1,2 @@
+/** Commands that tell what is on file. */
+package pippinry.story.internal;
