@@ -4,6 +4,8 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 
 /** Shows a picture on the screen, as large as it is given room. */
@@ -24,6 +26,21 @@ public final class PictureView extends JComponent {
         picture = next;
         getAccessibleContext().setAccessibleDescription(description);
         repaint();
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.ICON;
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     @Override

@@ -1,0 +1,71 @@
+package pippinry.crossing.internal;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import pippinry.crossing.internal.view.CrossesPanel;
+import pippinry.model.ask.HouseRates;
+import pippinry.model.ask.Relationship;
+import pippinry.panels.Panel;
+import pippinry.panels.PanelContext;
+import pippinry.panels.PanelProvider;
+import pippinry.traits.CropPack;
+
+/** Offers the Crosses panel. */
+@Component
+public final class CrossesProvider implements PanelProvider {
+
+    private static final int ORDER = 10;
+
+    private final Packs packs;
+    private final Optional<Relationship> relationship;
+    private final HouseRates rates;
+
+    @Activate
+    public CrossesProvider(
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<CropPack> packs,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Relationship relationship,
+            @Reference HouseRates rates) {
+        this.packs = new Packs(packs);
+        this.relationship = Optional.ofNullable(relationship);
+        this.rates = rates;
+    }
+
+    @Override
+    public String id() {
+        return "crosses";
+    }
+
+    @Override
+    public String title() {
+        return "Crosses";
+    }
+
+    @Override
+    public Set<Desk> desks() {
+        return EnumSet.of(Desk.WINTER);
+    }
+
+    @Override
+    public Spot spot() {
+        return Spot.MAIN;
+    }
+
+    @Override
+    public int order() {
+        return ORDER;
+    }
+
+    @Override
+    public Panel open(PanelContext context) {
+        return new CrossesPanel(context, packs, relationship, rates);
+    }
+}
