@@ -71,6 +71,26 @@ final class PairDetail {
         return reasons.add(pair, raised);
     }
 
+    /** The pair as far as judging it has told. */
+    static RankedPair glance(Draft draft, int rank) {
+        return new RankedPair(
+                draft.seedParent(),
+                draft.pollenParent(),
+                draft.match(),
+                draft.toldMusts() == 0
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(draft.shares().ofAll(draft.toldMusts())),
+                List.of(),
+                draft.inbreeding().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                draft.bloomGap(),
+                OptionalLong.empty(),
+                Optional.empty(),
+                draft.worth(),
+                draft.factors(),
+                rank,
+                List.of());
+    }
+
     /** Seedlings to plan for: those that the share asks for, else a family; nothing when the share is hopeless. */
     private int raised(Optional<Share> share, OptionalLong seedlings) {
         if (share.isEmpty()) {

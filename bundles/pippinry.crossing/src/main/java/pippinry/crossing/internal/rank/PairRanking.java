@@ -31,6 +31,12 @@ import pippinry.traits.Fertility;
  */
 public final class PairRanking {
 
+    private static final Comparator<Draft> BEST_FIRST = Comparator.comparingDouble(Draft::worth)
+            .reversed()
+            .thenComparing(Draft::seedParent)
+            .thenComparing(Draft::pollenParent);
+
+    private final Map<String, Draft> judged = new HashMap<>();
     private final Program program;
     private final Wishes wishes;
     private final Candidates candidates;
@@ -58,16 +64,36 @@ public final class PairRanking {
     /** The best pairs, at most as many as wished for. */
     public List<RankedPair> best(DoubleConsumer progress) {
         List<Draft> drafts = drafts(progress);
-        drafts.sort(Comparator.comparingDouble(Draft::worth)
-                .reversed()
-                .thenComparing(Draft::seedParent)
-                .thenComparing(Draft::pollenParent));
+        drafts.sort(BEST_FIRST);
         PairDetail detail = new PairDetail(program, genes, rates, wishes);
         List<RankedPair> best = new ArrayList<>();
         for (Draft draft : drafts.subList(0, Math.min(wishes.limit(), drafts.size()))) {
             best.add(detail.complete(draft, best.size() + 1));
         }
         return best;
+    }
+
+    /** Every pair in order, judged but without seedlings, flowers and reasons, which cost more than the rest together. */
+    public List<RankedPair> glance(DoubleConsumer progress) {
+        List<Draft> drafts = drafts(progress);
+        drafts.sort(BEST_FIRST);
+        List<RankedPair> pairs = new ArrayList<>();
+        for (Draft draft : drafts) {
+            RankedPair pair = PairDetail.glance(draft, pairs.size() + 1);
+            judged.put(key(pair.seedParent(), pair.pollenParent()), draft);
+            pairs.add(pair);
+        }
+        return pairs;
+    }
+
+    /** All that is known of a pair that was glanced at. */
+    public RankedPair complete(RankedPair pair) {
+        Draft draft = judged.get(key(pair.seedParent(), pair.pollenParent()));
+        return new PairDetail(program, genes, rates, wishes).complete(draft, pair.rank());
+    }
+
+    private static String key(Code<Genotype> seed, Code<Genotype> pollen) {
+        return seed + "\n" + pollen;
     }
 
     /** What holds for all pairs: absences, what is not known, cautions. Complete after {@link #best}. */

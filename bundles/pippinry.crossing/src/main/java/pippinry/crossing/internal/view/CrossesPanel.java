@@ -44,6 +44,7 @@ public final class CrossesPanel implements Panel {
     private final JPanel detail = new JPanel(new BorderLayout());
     private final List<PanelAction> actions = List.of(new PanelAction("Make cross", "ctrl M", this::makeCross));
     private PairTable table = PairTable.empty();
+    private Optional<RankedPair> shown = Optional.empty();
 
     public CrossesPanel(PanelContext context, Packs packs, Optional<Relationship> relationship, HouseRates rates) {
         this.context = context;
@@ -77,8 +78,8 @@ public final class CrossesPanel implements Panel {
     private PairTable ranked(Program program, java.util.function.DoubleConsumer progress) {
         Wishes wishes = new Wishes(List.of(), List.of(), SURE, 1, FAMILY, ALL, true);
         PairRanking ranking = new PairRanking(program, packs.of(program), relationship, wishes);
-        List<RankedPair> pairs = ranking.best(progress);
-        return PairTable.of(pairs, ranking.notes());
+        List<RankedPair> pairs = ranking.glance(progress);
+        return PairTable.of(pairs, ranking.notes(), ranking::complete);
     }
 
     private void show(PairTable next) {
@@ -119,8 +120,13 @@ public final class CrossesPanel implements Panel {
         return Form.padded(left);
     }
 
-    private void show(RankedPair pair) {
-        context.select(pair.seedParent().text());
+    private void show(RankedPair glanced) {
+        context.select(glanced.seedParent().text());
+        context.work("Reckoning flowers", progress -> table.complete().apply(glanced), this::showComplete);
+    }
+
+    private void showComplete(RankedPair pair) {
+        shown = Optional.of(pair);
         detail.removeAll();
         detail.add(Form.padded(of(pair)), BorderLayout.NORTH);
         detail.revalidate();
@@ -179,7 +185,7 @@ public final class CrossesPanel implements Panel {
     }
 
     private void makeCross() {
-        square.marked().ifPresent(pair -> {
+        shown.ifPresent(pair -> {
             MakeCross.Plan plan = MakeCross.of(context.program(), pair, context.today(), context.author());
             if (context.apply(plan.edit())) {
                 String flowers = pair.flowers()

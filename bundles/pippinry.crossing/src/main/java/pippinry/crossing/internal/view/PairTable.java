@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import pippinry.crossing.internal.rank.RankedPair;
 import pippinry.model.record.Genotype;
 import pippinry.model.value.Code;
@@ -14,19 +15,21 @@ import pippinry.model.value.Code;
  * Pairs by their parents, who stand in the order of their best pair.
  *
  * @param notes what holds for all pairs
+ * @param complete reckons seedlings, flowers and reasons of a pair
  */
 record PairTable(
         List<String> seeds,
         List<String> pollens,
         Map<String, RankedPair> pairs,
         Optional<RankedPair> best,
-        List<String> notes) {
+        List<String> notes,
+        UnaryOperator<RankedPair> complete) {
 
     static PairTable empty() {
-        return new PairTable(List.of(), List.of(), Map.of(), Optional.empty(), List.of());
+        return new PairTable(List.of(), List.of(), Map.of(), Optional.empty(), List.of(), UnaryOperator.identity());
     }
 
-    static PairTable of(List<RankedPair> ranked, List<String> notes) {
+    static PairTable of(List<RankedPair> ranked, List<String> notes, UnaryOperator<RankedPair> complete) {
         Set<String> seeds = new LinkedHashSet<>();
         Set<String> pollens = new LinkedHashSet<>();
         Map<String, RankedPair> pairs = new HashMap<>();
@@ -36,7 +39,7 @@ record PairTable(
             pairs.put(key(pair.seedParent().text(), pair.pollenParent().text()), pair);
         }
         return new PairTable(
-                List.copyOf(seeds), List.copyOf(pollens), pairs, ranked.stream().findFirst(), notes);
+                List.copyOf(seeds), List.copyOf(pollens), pairs, ranked.stream().findFirst(), notes, complete);
     }
 
     Optional<RankedPair> pair(int row, int column) {
