@@ -22,6 +22,9 @@ public final class TagPrinting {
     private static final double HAIRLINE = 0.1;
     private static final double CORNER = 2;
 
+    /** A number a little lower than wished is no reason to worry anybody. */
+    private static final double NEARLY = 0.95;
+
     private final SheetFormats onFile;
     private final TagStyle style;
     private final Placing placing;
@@ -140,7 +143,7 @@ public final class TagPrinting {
     private Optional<String> smallest(List<LaidTag> laid) {
         return laid.stream()
                 .min((a, b) -> Double.compare(a.capHeight(), b.capHeight()))
-                .filter(tag -> tag.readableFrom() < style.readFrom() - 0.005)
+                .filter(tag -> tag.readableFrom() < NEARLY * style.readFrom())
                 .map(tag -> String.format(
                         Locale.ROOT,
                         "The number %s is %.1f mm high and is read from %.1f m, not from %.1f m; a larger label would do",

@@ -78,14 +78,15 @@ final class RowTags implements TagSource {
         String guards = own.flatMap(BlockRow::guardsCount)
                 .map(yes -> yes == YesNo.YES ? "guards counted" : "guards not counted")
                 .orElse("");
-        return Phrases.row(
-                Phrases.joined("row " + row), from.isBlank() ? "" : Phrases.joined("counted from " + from), guards);
+        return Phrases.row(Phrases.joined("row " + row), from.isBlank() ? "" : "counted from " + from, guards);
     }
 
     private static String firstAndLast(List<Occupancy> plants) {
         Occupancy first = plants.get(0);
         Occupancy last = plants.get(plants.size() - 1);
-        return plants.size() + " plants: " + spot(first) + " to " + spot(last);
+        return plants.size() == 1
+                ? "1 plant: " + spot(first)
+                : plants.size() + " plants: " + spot(first) + " to " + spot(last);
     }
 
     private static String spot(Occupancy place) {
