@@ -67,7 +67,8 @@ public final class ColdChapter implements Chapter {
                 bars,
                 bars.aspect(PAPER_WIDTH),
                 "Days of cold until " + today + ". The line is what is aimed at, the band what is usual: "
-                        + target.low().orElse(target.typical()) + " to " + target.latest() + " days (" + target.source()
+                        + Math.round(target.low().orElse(target.typical())) + " to " + target.latest() + " days ("
+                        + target.source()
                         + "). Outdoors a day counts by the share of its hours between 0 and 10 °C (from memory, not looked up).");
         page.table(
                 List.of("Lot", "Cross", "Seeds", "Where", "In since", "Ready on"),

@@ -1,7 +1,9 @@
 package pippinry.season.internal;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -56,20 +58,22 @@ public final class DueChapter implements Chapter {
                     "What can be done when, until " + Words.date(list.to())
                             + ": a bar runs from the first to the last useful day, hatched what is overdue; the line is today, "
                             + Words.date(today) + ".");
-            Group.of(list).forEach(group -> write(group, today, page));
-            list.open().stream()
-                    .flatMap(entry -> entry.task().caution().stream())
-                    .distinct()
-                    .forEach(page::caution);
+            Set<String> cautioned = new HashSet<>();
+            Group.of(list).forEach(group -> write(group, today, cautioned, page));
         }
         list.missing().forEach(page::paragraph);
     }
 
-    private static void write(Group group, LocalDate today, Page page) {
+    /** @param cautioned what was said already: each caution is said once, where the work first comes up */
+    private static void write(Group group, LocalDate today, Set<String> cautioned, Page page) {
         page.heading(group.title());
         page.table(
                 List.of("Batch", "What to do", "When"),
                 group.entries().stream().map(entry -> row(entry, today)).toList());
+        group.entries().stream()
+                .flatMap(entry -> entry.task().caution().stream())
+                .filter(cautioned::add)
+                .forEach(page::caution);
     }
 
     private static List<String> row(Entry entry, LocalDate today) {

@@ -67,6 +67,7 @@ public final class Accounts {
         put(counts, Step.SEEDS, lots.stream().filter(lot -> !isMovedIn(lot)).toList(), SeedLot::seedsFull);
         put(counts, Step.SOWN, lots, SeedLot::sown);
         put(counts, Step.EMERGED, lots, SeedLot::emerged);
+        closed(counts, lots);
         put(counts, Step.POTTED, lots, SeedLot::potted);
         int[] numbered = seedlings.get(cross.code().text());
         if (numbered != null) {
@@ -79,6 +80,13 @@ public final class Accounts {
     /** A branch that was lost with a cause bore nothing. */
     private static OptionalInt fruits(Pollination branch, OptionalInt counted) {
         return counted.isEmpty() && !branch.lossCause().isBlank() ? OptionalInt.of(0) : counted;
+    }
+
+    /** While seedlings are not potted more may come up. */
+    private static void closed(Map<Step, Count> counts, List<SeedLot> lots) {
+        if (lots.stream().anyMatch(lot -> lot.potted().isEmpty())) {
+            counts.computeIfPresent(Step.EMERGED, (step, count) -> new Count(count.number(), false));
+        }
     }
 
     private static <R> void put(Map<Step, Count> counts, Step step, List<R> rows, Function<R, OptionalInt> count) {

@@ -81,7 +81,8 @@ public record FamilyAccount(Cross cross, Map<Step, Count> counts) {
     }
 
     /**
-     * The station where this cross fell furthest behind what is usual here, in proportion.
+     * The station where this cross fell furthest behind what is usual here, in proportion. Who lives is left out: older
+     * families have been chosen from.
      *
      * @param usual shares of all crosses of the program
      * @param behind how far behind is worth telling, such as 0.8
@@ -91,7 +92,7 @@ public record FamilyAccount(Cross cross, Map<Step, Count> counts) {
         double least = behind;
         for (Step step : Step.values()) {
             OptionalDouble share = share(step);
-            if (share.isPresent() && usual.getOrDefault(step, 0.0) > 0) {
+            if (step != Step.LIVING && share.isPresent() && usual.getOrDefault(step, 0.0) > 0) {
                 double relative = share.getAsDouble() / usual.get(step);
                 if (relative < least) {
                     least = relative;

@@ -12,12 +12,12 @@ import pippinry.model.record.SeedLot;
 import pippinry.model.value.Code;
 
 /** The dated counts of what has emerged of a lot. */
-final class EmergenceCounts {
+public final class EmergenceCounts {
 
     private EmergenceCounts() {}
 
     /** In the order of their days. */
-    static List<Emergence> of(Program program, Code<SeedLot> lot) {
+    public static List<Emergence> of(Program program, Code<SeedLot> lot) {
         return program.table(Kinds.EMERGENCE).citing(lot.text()).stream()
                 .map(Row::value)
                 .filter(count -> count.lot().equals(lot))
@@ -31,7 +31,7 @@ final class EmergenceCounts {
         return counts.isEmpty() ? Optional.empty() : Optional.of(counts.get(counts.size() - 1));
     }
 
-    static LocalDate day(Emergence count) {
+    public static LocalDate day(Emergence count) {
         return count.date().orElseThrow().latest();
     }
 }

@@ -17,6 +17,8 @@ public final class PdfBook {
     private static final double BODY = 9.5;
     private static final double LINE = 1.35;
     private static final double FOOT = 36;
+    /** A chapter begins on a new page unless nearly half of the page is left. */
+    private static final double ROOM_FOR_CHAPTER = 330;
 
     private final Book book;
     private final Pen pen;
@@ -55,8 +57,10 @@ public final class PdfBook {
 
     private void write() throws IOException {
         title();
+        pen.newPage();
         for (int i = 0; i < book.sections().size(); i++) {
-            pen.newPage();
+            pen.down(pen.isAtTop() ? 0 : 26);
+            pen.ensure(ROOM_FOR_CHAPTER);
             firstPages[i] = pen.pages() - 1;
             section(book.sections().get(i));
         }
@@ -81,14 +85,36 @@ public final class PdfBook {
     private void section(Section section) throws IOException {
         lines(pen.strong(), 19, light().accent(), section.title(), 0);
         pen.down(6);
-        for (Block block : section.blocks()) {
-            block(block);
+        for (int i = 0; i < section.blocks().size(); i++) {
+            if (section.blocks().get(i) instanceof Block.Heading) {
+                pen.ensure(room(section.blocks(), i));
+            }
+            block(section.blocks().get(i));
         }
+    }
+
+    /** A heading stays with what it heads: the words after it and the beginning of a table. */
+    private double room(List<Block> blocks, int heading) {
+        double room = 30;
+        for (int i = heading + 1; i < blocks.size(); i++) {
+            if (blocks.get(i) instanceof Block.Paragraph paragraph) {
+                room += height(paragraph);
+            } else {
+                return room + (blocks.get(i) instanceof Block.Figure ? 0 : 60);
+            }
+        }
+        return room;
+    }
+
+    private double height(Block.Paragraph paragraph) {
+        int lines = Wrapping.lines(
+                        paragraph.text(), Setting.TEXT_WIDTH, pen.plain().at(BODY))
+                .size();
+        return lines * BODY * LINE + 5;
     }
 
     private void block(Block block) throws IOException {
         if (block instanceof Block.Heading heading) {
-            pen.ensure(60);
             pen.down(pen.isAtTop() ? 0 : 10);
             lines(pen.strong(), 12, light().text(), heading.text(), 0);
             pen.down(2);

@@ -128,7 +128,7 @@ class BookTest {
                         chapter(2, "Second", page -> page.paragraph("two")),
                         chapter(1, "First", page -> page.paragraph("one"))));
         try (PDDocument document = Loader.loadPDF(pdf(book))) {
-            assertTrue(text(document, 1).replaceAll("\\s+", " ").contains("First 2 Second 3"), text(document, 1));
+            assertTrue(text(document, 1).replaceAll("\\s+", " ").contains("First 2 Second 2"), text(document, 1));
             assertEquals(
                     "First",
                     document.getDocumentCatalog()
