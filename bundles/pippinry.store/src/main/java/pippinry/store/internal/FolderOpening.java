@@ -16,7 +16,7 @@ import pippinry.store.internal.kept.Keeping;
 import pippinry.store.internal.kept.Kept;
 import pippinry.store.internal.kept.StoreFolder;
 import pippinry.store.internal.ledger.Backup;
-import pippinry.store.internal.ledger.Durability;
+import pippinry.store.internal.ledger.Disk;
 import pippinry.store.internal.ledger.Edits;
 import pippinry.store.internal.ledger.Ledger;
 import pippinry.store.internal.ledger.LedgerFolder;
@@ -30,14 +30,14 @@ final class FolderOpening {
 
     private final Path folder;
     private final Clock clock;
-    private final Durability durability;
+    private final Disk disk;
     private final Announcement announcement;
     private final List<String> notices = new ArrayList<>();
 
-    FolderOpening(Path folder, Clock clock, Durability durability, Announcement announcement) {
+    FolderOpening(Path folder, Clock clock, Disk disk, Announcement announcement) {
         this.folder = folder.toAbsolutePath().normalize();
         this.clock = clock;
-        this.durability = durability;
+        this.disk = disk;
         this.announcement = announcement;
     }
 
@@ -65,7 +65,7 @@ final class FolderOpening {
 
     private LedgerStore begin(FolderLock lock) throws IOException {
         Files.writeString(folder.resolve("about.txt"), About.TEXT);
-        Ledger ledger = new LedgerOpening(folder, durability, clock).create();
+        Ledger ledger = new LedgerOpening(folder, disk, clock).create();
         return store(lock, ledger, Program.empty(), new StoreFolder(folder, setAside()));
     }
 
@@ -82,7 +82,7 @@ final class FolderOpening {
     ProgramStore openToRead() {
         refuseIfNone();
         try {
-            LedgerOpening opening = new LedgerOpening(folder, durability, clock);
+            LedgerOpening opening = new LedgerOpening(folder, disk, clock);
             Edits edits = opening.read();
             return new ReadStore(folder, clock, edits, opening.notices());
         } catch (IOException e) {
@@ -91,7 +91,7 @@ final class FolderOpening {
     }
 
     private void refuseIfNone() {
-        if (!LedgerFolder.of(folder).isThere()) {
+        if (!LedgerFolder.isIn(folder)) {
             throw new StoreFailed("There is no program in " + folder
                     + ". Name the folder that holds 'ledger', or make a" + " new program.");
         }
@@ -116,11 +116,17 @@ final class FolderOpening {
         StoreFolder store = new StoreFolder(folder, setAside());
         CompletableFuture<Optional<Kept>> loading = CompletableFuture.supplyAsync(store::load);
         try {
-            LedgerOpening opening = new LedgerOpening(folder, durability, clock);
+            LedgerOpening opening = new LedgerOpening(folder, disk, clock);
             Ledger ledger = opening.open();
             notices.addAll(opening.notices());
-            Optional<Kept> kept = loading.join().filter(found -> agrees(found, ledger));
-            return kept.isPresent() ? store(lock, ledger, kept.get().program(), store) : rebuilt(lock, ledger, store);
+            Optional<Kept> kept = loading.join();
+            return kept.isPresent() && agrees(kept.get(), ledger)
+                    ? store(lock, ledger, kept.get().program(), store)
+                    : rebuilt(
+                            lock,
+                            ledger,
+                            store,
+                            kept.map(found -> disagreement(found, ledger)).orElse(store.amiss()));
         } catch (IOException | RuntimeException | Error e) {
             loading.join();
             store.close();
@@ -133,12 +139,18 @@ final class FolderOpening {
         return edit <= ledger.last() && (edit == 0 || ledger.edit(edit).sum() == kept.sum());
     }
 
-    private LedgerStore rebuilt(FolderLock lock, Ledger ledger, StoreFolder store) throws IOException {
-        String why = store.amiss().isEmpty() ? "it did not agree with the ledger" : store.amiss();
+    private static String disagreement(Kept kept, Ledger ledger) {
+        long edit = kept.program().edit();
+        return edit > ledger.last()
+                ? "it knew edits up to " + edit + ", and the ledger and its backup end with " + ledger.last()
+                : "it did not agree with the ledger";
+    }
+
+    private LedgerStore rebuilt(FolderLock lock, Ledger ledger, StoreFolder store, String why) throws IOException {
         Optional<Path> old = store.beginAnew();
         if (ledger.last() > 0) {
             notices.add("The fast copy of the program was made again from the ledger, because " + why
-                    + "; nothing is lost."
+                    + "."
                     + old.map(path -> " The old one is kept as " + path + ".").orElse(""));
         }
         return store(lock, ledger, Program.empty(), store);
@@ -152,7 +164,7 @@ final class FolderOpening {
             keeping.oweAll(now, ledger.edit(now.edit()).sum());
         }
         keeping.start();
-        Background background = new Background(keeping, new Backup(folder, durability, setAside()), notices);
+        Background background = new Background(keeping, new Backup(folder, disk, setAside()), notices);
         return new LedgerStore(folder, clock, ledger, now, background, announcement, lock);
     }
 

@@ -13,7 +13,7 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 import org.osgi.service.event.EventAdmin;
 import pippinry.model.ProgramFolders;
 import pippinry.model.ProgramStore;
-import pippinry.store.internal.ledger.Durability;
+import pippinry.store.internal.ledger.Disk;
 import pippinry.store.internal.ledger.LedgerFolder;
 
 /** Opens programs, and closes those that are still open when the bundle stops. */
@@ -31,7 +31,7 @@ public final class ProgramFoldersOnDisk implements ProgramFolders {
 
     @Override
     public boolean isProgram(Path folder) {
-        return LedgerFolder.of(folder).isThere();
+        return LedgerFolder.isIn(folder);
     }
 
     @Override
@@ -50,7 +50,7 @@ public final class ProgramFoldersOnDisk implements ProgramFolders {
     }
 
     private FolderOpening opening(Path folder, Clock clock) {
-        return new FolderOpening(folder, clock, Durability.FORCED, new BusAnnouncement(folder, () -> bus));
+        return new FolderOpening(folder, clock, new Disk(), new BusAnnouncement(folder, () -> bus));
     }
 
     private ProgramStore remembered(ProgramStore store) {

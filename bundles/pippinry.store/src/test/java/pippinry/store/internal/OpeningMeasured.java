@@ -11,7 +11,7 @@ import pippinry.model.Edit;
 import pippinry.model.EditRefused;
 import pippinry.model.ProgramStore;
 import pippinry.model.record.Kinds;
-import pippinry.store.internal.ledger.Durability;
+import pippinry.store.internal.ledger.Disk;
 
 /**
  * Measures how long a program takes to open and how much memory it needs, each in a process of its own:
@@ -45,7 +45,7 @@ public final class OpeningMeasured {
     }
 
     private FolderOpening opening() {
-        return new FolderOpening(folder, Clock.systemUTC(), Durability.FORCED, (edit, changes) -> {});
+        return new FolderOpening(folder, Clock.systemUTC(), new Disk(), (edit, changes) -> {});
     }
 
     private void make(int genotypes, int plants, int scores, int hours) throws EditRefused {

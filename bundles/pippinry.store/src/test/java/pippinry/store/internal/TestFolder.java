@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pippinry.model.HistoryLine;
 import pippinry.model.ProgramStore;
-import pippinry.store.internal.ledger.Durability;
+import pippinry.store.internal.ledger.LazyDisk;
 
 /** A program folder for tests, with a clock that the test moves; nothing is forced to disk. */
 final class TestFolder extends Clock {
@@ -36,7 +36,7 @@ final class TestFolder extends Clock {
     }
 
     private FolderOpening opening() {
-        return new FolderOpening(path, this, Durability.LEFT_TO_SYSTEM, (edit, changes) -> announced.add(edit));
+        return new FolderOpening(path, this, new LazyDisk(), (edit, changes) -> announced.add(edit));
     }
 
     void pass(Duration time) {

@@ -1,15 +1,10 @@
 package pippinry.store.internal.kept;
 
-import java.util.ArrayList;
-import java.util.BitSet;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import pippinry.model.PagedTable;
 import pippinry.model.Program;
 import pippinry.model.Settled;
-import pippinry.model.Table;
-import pippinry.model.page.Page;
-import pippinry.model.record.Kinds;
 
 /**
  * The one thread that writes the store folder, behind the ledger. It may lag; what came meanwhile is written together.
@@ -17,7 +12,7 @@ import pippinry.model.record.Kinds;
  */
 public final class Keeping implements AutoCloseable {
 
-    private record Owed(Program program, int sum, List<BitSet> touched) {}
+    private record Owed(Program program, int sum, Touched touched) {}
 
     private final StoreFolder folder;
     private final Thread thread;
@@ -36,24 +31,21 @@ public final class Keeping implements AutoCloseable {
         thread.start();
     }
 
-    /** The program changed: these rows of it are to be written. */
+    /**
+     * The program changed: these rows of it are to be written.
+     *
+     * @param sum of the ledger at its last edit
+     */
     public synchronized void owe(Program program, int sum, List<Settled<?>> changes) {
-        List<BitSet> touched = owed.map(Owed::touched).orElseGet(Keeping::none);
-        for (Settled<?> change : changes) {
-            touched.get(Kinds.ALL.indexOf(change.kind())).set(blockOf(program.table(change.kind()), change.id()));
-        }
+        Touched touched = owed.map(Owed::touched).orElseGet(Touched::new);
+        touched.add(program, changes);
         owed = Optional.of(new Owed(program, sum, touched));
         notifyAll();
     }
 
     /** All of the program is to be written. */
     public synchronized void oweAll(Program program, int sum) {
-        List<BitSet> touched = none();
-        for (int table = 0; table < touched.size(); table++) {
-            Table<?> rows = program.table(Kinds.ALL.get(table));
-            touched.get(table).set(0, blockOf(rows, rows.nextId()) + 1);
-        }
-        owed = Optional.of(new Owed(program, sum, touched));
+        owed = Optional.of(new Owed(program, sum, Touched.all(program)));
         notifyAll();
     }
 
@@ -61,16 +53,6 @@ public final class Keeping implements AutoCloseable {
     public synchronized void beside(Runnable work) {
         beside = Optional.of(work);
         notifyAll();
-    }
-
-    private static int blockOf(Table<?> table, int id) {
-        return table instanceof PagedTable ? id / Page.ROWS : RowBlocks.blockOf(id);
-    }
-
-    private static List<BitSet> none() {
-        List<BitSet> none = new ArrayList<>();
-        Kinds.ALL.forEach(kind -> none.add(new BitSet()));
-        return none;
     }
 
     private void run() {
@@ -103,8 +85,8 @@ public final class Keeping implements AutoCloseable {
             return;
         }
         try {
-            folder.write(all.program(), all.sum(), all.touched());
-        } catch (RuntimeException | Error e) {
+            folder.write(all.program(), all.touched(), all.sum());
+        } catch (IOException | RuntimeException | Error e) {
             failed(e);
         }
     }

@@ -29,6 +29,14 @@ public record Kept(Program program, int sum) {
         if (!Arrays.equals(root.shapes, Shapes.all())) {
             throw new NotWhole("its tables have other columns");
         }
+        try {
+            return new Kept(program(root), root.sum);
+        } catch (IllegalArgumentException e) {
+            throw new NotWhole(e.getMessage());
+        }
+    }
+
+    private static Program program(KeptRoot root) {
         Program.Restoring program = Program.restoring();
         for (int place = 0; place < root.shapes.length; place++) {
             fill(program, root, place, Kinds.ALL.get(place));
@@ -39,7 +47,7 @@ public record Kept(Program program, int sum) {
                 throw new NotWhole("rows of " + Kinds.ALL.get(place) + " are missing");
             }
         }
-        return new Kept(restored, root.sum);
+        return restored;
     }
 
     private static <T extends Record> void fill(Program.Restoring program, KeptRoot root, int place, Kind<T> kind) {

@@ -64,6 +64,17 @@ final class KeptRoot {
         return Instant.ofEpochSecond(seconds, nanos);
     }
 
+    /** Bytes of all blocks. */
+    long length() {
+        long[] length = {0};
+        for (Object[][] all : new Object[][][] {trees, wordTrees}) {
+            for (Object[] tree : all) {
+                BlockTree.forEach(tree, (block, number) -> length[0] += block.length);
+            }
+        }
+        return length[0];
+    }
+
     void seal() {
         check = reckonCheck();
     }

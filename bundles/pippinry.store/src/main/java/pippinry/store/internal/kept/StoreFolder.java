@@ -3,50 +3,71 @@ package pippinry.store.internal.kept;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import pippinry.model.PagedTable;
+import java.util.stream.Stream;
 import pippinry.model.Program;
-import pippinry.model.Table;
-import pippinry.model.page.Page;
-import pippinry.model.page.Words;
-import pippinry.model.record.Kind;
-import pippinry.model.record.Kinds;
 import pippinry.store.internal.ledger.SetAside;
 
-/** The folder of Eclipse Store in a program folder. One thread at a time. */
+/** The folder of the fast copy in a program folder: the engine's files and their seal. One thread at a time. */
 public final class StoreFolder implements AutoCloseable {
+
+    /** What a folder may hold that is of no more use, before all is written anew: this and three times what is of use. */
+    private static final long WASTE = 16L << 20;
 
     private final Path path;
     private final SetAside setAside;
+    private final long waste;
+    private long limit;
+    private Seal seal;
     private Optional<Engine> engine = Optional.empty();
     private KeptRoot root = KeptRoot.empty();
     private String amiss = "";
 
     public StoreFolder(Path program, SetAside setAside) {
+        this(program, setAside, WASTE);
+    }
+
+    StoreFolder(Path program, SetAside setAside, long waste) {
         this.path = program.resolve("store");
         this.setAside = setAside;
+        this.waste = waste;
+        this.limit = waste;
+        this.seal = newSeal();
+    }
+
+    private Seal newSeal() {
+        return new Seal(path.resolve("seal.txt"), graph());
+    }
+
+    private Path graph() {
+        return path.resolve("graph");
     }
 
     /** What it holds; empty if nothing that can be trusted, and then {@link #amiss} says why. */
     public Optional<Kept> load() {
-        if (!Files.isDirectory(path)) {
-            amiss = "it was missing";
-            return Optional.empty();
-        }
         try {
-            Engine started = Engine.start(path);
-            engine = Optional.of(started);
-            KeptRoot found = started.root().orElseThrow(() -> new NotWhole("it was empty"));
-            Kept kept = Kept.read(found);
-            root = found;
+            Kept kept = read();
             return Optional.of(kept);
-        } catch (RuntimeException | Error e) {
-            // Whatever a damaged file made of it: the ledger has everything.
-            amiss = e instanceof NotWhole ? e.getMessage() : "it did not open (" + e + ")";
-            return Optional.empty();
+        } catch (NotWhole e) {
+            amiss = e.getMessage();
+        } catch (IOException | RuntimeException | Error e) {
+            // Whatever became of it: the ledger has everything.
+            amiss = "it did not open (" + e.getMessage() + ")";
         }
+        return Optional.empty();
+    }
+
+    private Kept read() throws IOException {
+        if (!Files.isDirectory(path)) {
+            throw new NotWhole("it was missing");
+        }
+        seal.restore();
+        KeptRoot found = started().root().orElseThrow(() -> new NotWhole("it was empty"));
+        Kept kept = Kept.read(found);
+        root = found;
+        return kept;
     }
 
     /** Why nothing could be loaded, as the end of a sentence. */
@@ -57,56 +78,50 @@ public final class StoreFolder implements AutoCloseable {
     /** Moves what is there away and begins an empty one, in which all is to be written; gives where the old one went. */
     public Optional<Path> beginAnew() throws IOException {
         closeEngine();
+        Optional<Path> old = Files.exists(path) ? Optional.of(setAside.move(path)) : Optional.empty();
         root = KeptRoot.empty();
-        return Files.exists(path) ? Optional.of(setAside.move(path)) : Optional.empty();
+        seal = newSeal();
+        return old;
     }
 
-    /**
-     * Writes the program.
-     *
-     * @param sum of the ledger at its last edit
-     * @param touched for each table the blocks that may differ from what was written last
-     */
-    void write(Program program, int sum, List<BitSet> touched) {
-        root.renewArrays();
-        for (int place = 0; place < touched.size(); place++) {
-            if (!touched.get(place).isEmpty()) {
-                writeTable(program, place, Kinds.ALL.get(place), touched.get(place));
+    /** @param sum of the ledger at the program's last edit */
+    void write(Program program, Touched touched, int sum) throws IOException {
+        boolean wasteful = seal.length() > limit && isWasteful();
+        if (wasteful) {
+            remove();
+        }
+        writeRoot(program, wasteful ? Touched.all(program) : touched, sum);
+    }
+
+    /** Weighs all blocks, so it is asked only when the files have grown by as much again. */
+    private boolean isWasteful() {
+        limit = waste + 4 * root.length();
+        return seal.length() > limit;
+    }
+
+    private void writeRoot(Program program, Touched touched, int sum) throws IOException {
+        new RootWriting(root, program).write(touched, sum);
+        started().store(root);
+        seal.renew();
+    }
+
+    /** Nothing is lost if the process ends in between: the ledger has everything. */
+    private void remove() throws IOException {
+        closeEngine();
+        try (Stream<Path> files = Files.walk(path)) {
+            List<Path> inward = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : inward) {
+                Files.delete(file);
             }
         }
-        root.edit = program.edit();
-        root.sum = sum;
-        root.seconds = program.time().getEpochSecond();
-        root.nanos = program.time().getNano();
-        root.seal();
-        started().store(root);
+        root = KeptRoot.empty();
+        seal = newSeal();
     }
 
-    private <T extends Record> void writeTable(Program program, int place, Kind<T> kind, BitSet blocks) {
-        Table<T> table = program.table(kind);
-        BlockSource source = table instanceof PagedTable<T> paged
-                ? number -> paged.page(number).map(Page::bytes).orElse(null)
-                : number -> new RowBlocks<>(place, kind).write(table, number);
-        root.trees[place] = BlockTree.with(root.trees[place], blocks, source);
-        root.nextIds[place] = table.nextId();
-        root.sizes[place] = table.size();
-        if (table instanceof PagedTable<T> paged) {
-            writeWords(paged.words(), place);
-        }
-    }
-
-    /** Words are only ever added, so the last block that is there grows and others follow. */
-    private void writeWords(Words words, int place) {
-        BitSet blocks = new BitSet();
-        blocks.set(WordBlocks.blockOf(root.wordCounts[place]), WordBlocks.blockOf(words.size() + WordBlocks.WORDS - 1));
-        WordBlocks writer = new WordBlocks(place);
-        root.wordTrees[place] = BlockTree.with(root.wordTrees[place], blocks, number -> writer.write(words, number));
-        root.wordCounts[place] = words.size();
-    }
-
-    private Engine started() {
+    private Engine started() throws IOException {
         if (engine.isEmpty()) {
-            engine = Optional.of(Engine.start(path));
+            Files.createDirectories(graph());
+            engine = Optional.of(Engine.start(graph()));
         }
         return engine.get();
     }

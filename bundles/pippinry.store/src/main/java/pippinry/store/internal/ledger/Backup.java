@@ -15,16 +15,16 @@ public final class Backup {
 
     private final LedgerFolder from;
     private final LedgerFolder to;
-    private final Durability durability;
+    private final Disk disk;
     private final SetAside setAside;
     private int segment = 1;
     private long checked;
     private int sum = Chain.START;
 
-    public Backup(Path program, Durability durability, SetAside setAside) {
+    public Backup(Path program, Disk disk, SetAside setAside) {
         this.from = LedgerFolder.of(program);
         this.to = LedgerFolder.backupOf(program);
-        this.durability = durability;
+        this.disk = disk;
         this.setAside = setAside;
     }
 
@@ -38,7 +38,7 @@ public final class Backup {
             sum = end.sumsBefore().get(segment - 1);
         }
         bringUp(end.length(), end);
-        durability.forceEntries(to.path());
+        disk.forceEntries(to.path());
     }
 
     /** A closed file of the right length was checked when it was copied. */
@@ -69,7 +69,7 @@ public final class Backup {
 
     private void copy(long length) throws IOException {
         try (RandomAccessFile in = new RandomAccessFile(from.file(segment).toFile(), "r");
-                RandomAccessFile out = new RandomAccessFile(to.file(segment).toFile(), "rw")) {
+                RandomAccessFile out = disk.open(to.file(segment))) {
             long at = out.length();
             in.seek(at);
             out.seek(at);
@@ -80,7 +80,7 @@ public final class Backup {
                 out.write(piece, 0, some);
                 at += some;
             }
-            durability.force(out);
+            disk.force(out);
         }
     }
 

@@ -25,7 +25,7 @@ public final class Ledger implements Edits, AutoCloseable {
 
     private final LedgerFolder folder;
     private final String program;
-    private final Durability durability;
+    private final Disk disk;
     private final List<Entry> edits;
     private final List<Integer> sumsBefore;
     private final long full;
@@ -34,22 +34,22 @@ public final class Ledger implements Edits, AutoCloseable {
     private boolean doubtful;
 
     /** Goes on with a ledger that has no flaw. */
-    Ledger(LedgerFolder folder, LedgerScan scan, Durability durability, long full) throws IOException {
+    Ledger(LedgerFolder folder, LedgerScan scan, Disk disk, long full) throws IOException {
         this.folder = folder;
         this.program = scan.program().orElseThrow();
-        this.durability = durability;
+        this.disk = disk;
         this.edits = Collections.synchronizedList(new ArrayList<>(scan.edits()));
         this.sumsBefore = new ArrayList<>(scan.sumsBefore());
         this.full = full;
         this.segment = scan.last();
-        this.file = SegmentFile.resume(folder.file(segment), scan.goodLength(), scan.goodSum(), durability);
+        this.file = SegmentFile.resume(folder.file(segment), scan.goodLength(), scan.goodSum(), disk);
     }
 
     /** Makes the first file of a new ledger. */
-    static void begin(LedgerFolder folder, Instant time, Durability durability) throws IOException {
+    static void begin(LedgerFolder folder, Instant time, Disk disk) throws IOException {
         String program = UUID.randomUUID().toString();
         SegmentHead head = new SegmentHead(SegmentHead.FORMAT, 1, program, time);
-        SegmentFile.begin(folder, head, Chain.START, durability).close();
+        SegmentFile.begin(folder, head, Chain.START, disk).close();
     }
 
     @Override
@@ -149,7 +149,7 @@ public final class Ledger implements Edits, AutoCloseable {
         }
         SegmentHead head = new SegmentHead(SegmentHead.FORMAT, segment + 1, program, time);
         try {
-            SegmentFile next = SegmentFile.begin(folder, head, file.sum(), durability);
+            SegmentFile next = SegmentFile.begin(folder, head, file.sum(), disk);
             sumsBefore.add(file.sum());
             file.close();
             file = next;

@@ -20,8 +20,17 @@ public record LedgerFolder(Path path) {
         return new LedgerFolder(program.resolve("backup"));
     }
 
-    public boolean isThere() {
-        return Files.isRegularFile(file(1)) || lastOrNone() > 0;
+    /** Whether there is a program in the folder, were it only the backup of its ledger. */
+    public static boolean isIn(Path program) {
+        return Stream.of(of(program), backupOf(program)).anyMatch(LedgerFolder::hasFiles);
+    }
+
+    private boolean hasFiles() {
+        try {
+            return !segments().isEmpty();
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     Path file(int segment) {
@@ -39,15 +48,6 @@ public record LedgerFolder(Path path) {
                     .map(name -> Integer.valueOf(name.substring(0, 6)))
                     .sorted()
                     .toList();
-        }
-    }
-
-    private int lastOrNone() {
-        try {
-            List<Integer> segments = segments();
-            return segments.isEmpty() ? 0 : segments.get(segments.size() - 1);
-        } catch (IOException e) {
-            return 0;
         }
     }
 

@@ -14,20 +14,20 @@ public final class LedgerOpening {
 
     private final Path program;
     private final LedgerFolder folder;
-    private final Durability durability;
+    private final Disk disk;
     private final Clock clock;
     private final long full;
     private final List<String> notices = new ArrayList<>();
 
-    public LedgerOpening(Path program, Durability durability, Clock clock) {
-        this(program, durability, clock, Ledger.FULL);
+    public LedgerOpening(Path program, Disk disk, Clock clock) {
+        this(program, disk, clock, Ledger.FULL);
     }
 
     /** @param full length at which a file is closed */
-    LedgerOpening(Path program, Durability durability, Clock clock, long full) {
+    LedgerOpening(Path program, Disk disk, Clock clock, long full) {
         this.program = program;
         this.folder = LedgerFolder.of(program);
-        this.durability = durability;
+        this.disk = disk;
         this.clock = clock;
         this.full = full;
     }
@@ -35,9 +35,9 @@ public final class LedgerOpening {
     /** Makes an empty ledger. */
     public Ledger create() throws IOException {
         Files.createDirectories(folder.path());
-        Ledger.begin(folder, clock.instant(), durability);
-        durability.forceEntries(program);
-        return new Ledger(folder, LedgerScan.of(folder), durability, full);
+        Ledger.begin(folder, clock.instant(), disk);
+        disk.forceEntries(program);
+        return new Ledger(folder, LedgerScan.of(folder), disk, full);
     }
 
     /** @throws StoreFailed if a newer version wrote it, or a line is damaged that no backup has */
@@ -52,7 +52,7 @@ public final class LedgerOpening {
             notices.add(restoring.end(scan));
             return open();
         }
-        return new Ledger(folder, scan, durability, full);
+        return new Ledger(folder, scan, disk, full);
     }
 
     /** Reads what is there and changes nothing; an unfinished end is passed over, damage ends it. */
@@ -72,7 +72,7 @@ public final class LedgerOpening {
     }
 
     private Restoring restoring() {
-        return new Restoring(program, durability, new SetAside(program, clock));
+        return new Restoring(program, disk, new SetAside(program, clock));
     }
 
     private void mend(LedgerScan scan, Flaw flaw) throws IOException {
@@ -90,15 +90,15 @@ public final class LedgerOpening {
         byte[] torn = tail(folder.file(flaw.segment()), flaw.offset());
         if (flaw.offset() > 0) {
             Path kept = new SetAside(program, clock).keep("ledger-end", torn);
-            SegmentFile.resume(folder.file(flaw.segment()), flaw.offset(), 0, durability)
+            SegmentFile.resume(folder.file(flaw.segment()), flaw.offset(), 0, disk)
                     .close();
             notices.add("Edit " + flaw.edit() + " was not finished when the program last stopped; it is not on file. "
                     + "What had been written of it was cut off the ledger and is kept as " + kept + ".");
         } else if (flaw.segment() > 1) {
             Files.delete(folder.file(flaw.segment()));
-            durability.forceEntries(folder.path());
+            disk.forceEntries(folder.path());
         } else {
-            Ledger.begin(folder, clock.instant(), durability);
+            Ledger.begin(folder, clock.instant(), disk);
         }
     }
 

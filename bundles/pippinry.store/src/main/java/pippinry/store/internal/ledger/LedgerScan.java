@@ -30,7 +30,7 @@ final class LedgerScan {
     static LedgerScan of(LedgerFolder folder) throws IOException {
         LedgerScan scan = new LedgerScan(folder);
         List<Integer> segments = folder.segments();
-        int count = segments.isEmpty() ? 0 : segments.get(segments.size() - 1);
+        int count = segments.isEmpty() ? 1 : segments.get(segments.size() - 1);
         for (int segment = 1; segment <= count && scan.flaw.isEmpty(); segment++) {
             scan.read(segment, segment == count);
         }

@@ -15,13 +15,13 @@ final class Restoring {
 
     private final LedgerFolder ledger;
     private final LedgerFolder backup;
-    private final Durability durability;
+    private final Disk disk;
     private final SetAside setAside;
 
-    Restoring(Path program, Durability durability, SetAside setAside) {
+    Restoring(Path program, Disk disk, SetAside setAside) {
         this.ledger = LedgerFolder.of(program);
         this.backup = LedgerFolder.backupOf(program);
-        this.durability = durability;
+        this.disk = disk;
         this.setAside = setAside;
     }
 
@@ -80,15 +80,16 @@ final class Restoring {
 
     /** The backup's lines, then what the ledger has beyond them; the old file stays until the new one is on disk. */
     private void restore(int segment, long good) throws IOException {
+        Files.createDirectories(ledger.path());
         Path mended = ledger.path().resolve(ledger.file(segment).getFileName() + ".mended");
-        try (RandomAccessFile out = new RandomAccessFile(mended.toFile(), "rw")) {
+        try (RandomAccessFile out = disk.open(mended)) {
             out.setLength(0);
             append(out, backup.file(segment), 0, good);
             append(out, ledger.file(segment), good, ledger.length(segment));
-            durability.force(out);
+            disk.force(out);
         }
         Files.move(mended, ledger.file(segment), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        durability.forceEntries(ledger.path());
+        disk.forceEntries(ledger.path());
     }
 
     private static void append(RandomAccessFile out, Path from, long start, long end) throws IOException {

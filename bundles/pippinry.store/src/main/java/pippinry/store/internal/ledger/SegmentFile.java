@@ -8,30 +8,28 @@ import java.nio.file.Path;
 /** The file of the ledger that is being written. */
 final class SegmentFile implements Closeable {
 
-    // Not a channel: a thread that is interrupted while it writes would close it half way.
     private final RandomAccessFile file;
-    private final Durability durability;
+    private final Disk disk;
     private long length;
     private int sum;
 
-    private SegmentFile(RandomAccessFile file, Durability durability, long length, int sum) {
+    private SegmentFile(RandomAccessFile file, Disk disk, long length, int sum) {
         this.file = file;
-        this.durability = durability;
+        this.disk = disk;
         this.length = length;
         this.sum = sum;
     }
 
     /** Makes a new file with its first line, both on disk when this returns. */
-    static SegmentFile begin(LedgerFolder folder, SegmentHead head, int sumBefore, Durability durability)
-            throws IOException {
+    static SegmentFile begin(LedgerFolder folder, SegmentHead head, int sumBefore, Disk disk) throws IOException {
         Path path = folder.file(head.segment());
-        RandomAccessFile file = new RandomAccessFile(path.toFile(), "rw");
-        SegmentFile segment = new SegmentFile(file, durability, 0, sumBefore);
+        RandomAccessFile file = disk.open(path);
+        SegmentFile segment = new SegmentFile(file, disk, 0, sumBefore);
         try {
             file.setLength(0);
             segment.append(LineWriter.header(head));
             segment.force();
-            durability.forceEntries(folder.path());
+            disk.forceEntries(folder.path());
             return segment;
         } catch (IOException e) {
             file.close();
@@ -40,10 +38,10 @@ final class SegmentFile implements Closeable {
     }
 
     /** Goes on after the last good line, which ends there with that sum; what stands behind is cut off. */
-    static SegmentFile resume(Path path, long length, int sum, Durability durability) throws IOException {
-        RandomAccessFile file = new RandomAccessFile(path.toFile(), "rw");
+    static SegmentFile resume(Path path, long length, int sum, Disk disk) throws IOException {
+        RandomAccessFile file = disk.open(path);
         try {
-            SegmentFile segment = new SegmentFile(file, durability, length, sum);
+            SegmentFile segment = new SegmentFile(file, disk, length, sum);
             if (file.length() != length) {
                 segment.cutTo(length, sum);
             }
@@ -69,12 +67,12 @@ final class SegmentFile implements Closeable {
     }
 
     void force() throws IOException {
-        durability.force(file);
+        disk.force(file);
     }
 
     void cutTo(long end, int sumThere) throws IOException {
         file.setLength(end);
-        durability.force(file);
+        disk.force(file);
         length = end;
         sum = sumThere;
     }
