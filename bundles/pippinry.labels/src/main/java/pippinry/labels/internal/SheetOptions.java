@@ -1,12 +1,13 @@
 package pippinry.labels.internal;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
 import pippinry.commandline.CallRefused;
+import pippinry.commandline.InputRow;
+import pippinry.commandline.InputTable;
+import pippinry.labels.internal.sheet.SheetFormat;
 import pippinry.labels.internal.sheet.SheetFormats;
 import pippinry.labels.internal.sheet.SheetTable;
 import pippinry.labels.internal.tag.Marks;
@@ -64,14 +65,19 @@ final class SheetOptions {
     String marks;
 
     SheetFormats formats() throws CallRefused {
-        if (ownSheets == null) {
-            return SheetFormats.shipped();
+        SheetFormats shipped = SheetFormats.shipped();
+        return ownSheets == null ? shipped : shipped.with(own());
+    }
+
+    private List<SheetFormat> own() throws CallRefused {
+        List<SheetFormat> formats = new ArrayList<>();
+        try (InputTable table = InputTable.open(ownSheets, "sheet_id", "label_w_mm", "label_h_mm")) {
+            while (table.hasNext()) {
+                InputRow row = table.next();
+                formats.add(SheetTable.row(ownSheets + " line " + row.line(), row::text));
+            }
         }
-        try (Reader table = Files.newBufferedReader(ownSheets, StandardCharsets.UTF_8)) {
-            return SheetFormats.shipped().with(SheetTable.read(table, ownSheets.toString()));
-        } catch (IOException e) {
-            throw new CallRefused("The sheets in " + ownSheets + " cannot be read as UTF-8 text: " + e);
-        }
+        return formats;
     }
 
     Placing placing(SheetFormats formats) throws CallRefused {

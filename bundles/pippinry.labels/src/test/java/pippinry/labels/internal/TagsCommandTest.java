@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -108,7 +109,7 @@ class TagsCommandTest {
                 "--for trees --number COX-A=Z --out OUT; the check is wrong",
                 "--for trees --number 77-001-001A --out OUT; no such number is on file among the trees",
                 "--for trees --sheet roll-9x9 --out OUT; does not fit on a label of roll-9x9",
-                "--for trees --own-sheets nowhere.csv --out OUT; nowhere.csv cannot be read"
+                "--for trees --own-sheets nowhere.csv --out OUT; nowhere.csv: there is no such file"
             })
     void aWrongCallIsRefusedWithAReason(String arguments, String reason) {
         Object[] words = Arrays.stream(arguments.split(" "))
@@ -153,10 +154,19 @@ class TagsCommandTest {
         Path own = folder.resolve("own.csv");
         Files.writeString(
                 own,
-                "sheet_id,page_w_mm,page_h_mm,cols,rows,label_w_mm,label_h_mm,left_margin_mm,top_margin_mm,pitch_x_mm,"
+                "\ufeffsheet_id,page_w_mm,page_h_mm,cols,rows,label_w_mm,label_h_mm,left_margin_mm,top_margin_mm,pitch_x_mm,"
                         + "pitch_y_mm,basis\nstakes,210,297,1,10,180,25,15,20,180,25,measured\n");
         Answer answer = run("--for", "trees", "--own-sheets", own, "--sheet", "stakes", "--out", out);
         assertEquals("stakes", answer.json().get("sheet"));
+    }
+
+    @Test
+    void aTableInAnotherEncodingIsRefused() throws Exception {
+        Path own = folder.resolve("own.csv");
+        Files.write(own, "sheet_id,label_w_mm,label_h_mm\nÄpfel,1,1\n".getBytes(StandardCharsets.ISO_8859_1));
+        var refused = assertThrows(CallRefused.class, () -> run("--for", "trees", "--own-sheets", own, "--out", out));
+        assertTrue(refused.getMessage().contains("own.csv line 2"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("not UTF-8"), refused.getMessage());
     }
 
     @Test

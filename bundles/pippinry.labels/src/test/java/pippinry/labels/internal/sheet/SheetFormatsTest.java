@@ -71,11 +71,11 @@ class SheetFormatsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "X,210,297,3,7,63.5,38.1,7.25,15.15,abc,38.1,me | own.csv, line 2, column pitch_x_mm: 'abc', expected",
-                "X,210,297,3,7,63.5,38.1,7.25,15.15,60,38.1,me | own.csv, line 2: expected that labels of a row do not",
-                "X,210,297,4,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv, line 2: expected that the last label of a row",
-                ",210,297,3,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv, line 2, column sheet_id: missing",
-                "X,210,297,3.5,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv, line 2, column cols: '3.5', expected a whole"
+                "X,210,297,3,7,63.5,38.1,7.25,15.15,abc,38.1,me | own.csv line 2, column pitch_x_mm: 'abc'; expected millimetres such as 63.5",
+                "X,210,297,3,7,63.5,38.1,7.25,15.15,60,38.1,me | own.csv line 2: expected that labels of a row do not",
+                "X,210,297,4,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv line 2: expected that the last label of a row",
+                ",210,297,3,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv line 2, column sheet_id: ''; expected a name",
+                "X,210,297,3.5,7,63.5,38.1,7.25,15.15,66,38.1,me | own.csv line 2, column cols: '3.5'; expected a whole"
             })
     void aBadRowIsNamedWithLineAndColumn(String row, String start) {
         var refused = assertThrows(
