@@ -1,6 +1,7 @@
 package pippinry.model.ask;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,8 @@ import java.util.Optional;
  * @param text what to do, a plain sentence
  * @param detail how many, where, why then
  * @param caution one line where the work can hurt someone; empty if it cannot
+ * @param subjects numbers of the branches, plants or lots to go to, so that a day's way can be laid; empty if it is done at
+ *     the desk
  */
 public record DueTask(
         String batch,
@@ -21,4 +24,22 @@ public record DueTask(
         LocalDate until,
         String text,
         String detail,
-        Optional<String> caution) {}
+        Optional<String> caution,
+        List<String> subjects) {
+
+    public DueTask {
+        subjects = List.copyOf(subjects);
+    }
+
+    /** Work at the desk. */
+    public DueTask(
+            String batch,
+            String rule,
+            LocalDate due,
+            LocalDate until,
+            String text,
+            String detail,
+            Optional<String> caution) {
+        this(batch, rule, due, until, text, detail, caution, List.of());
+    }
+}
