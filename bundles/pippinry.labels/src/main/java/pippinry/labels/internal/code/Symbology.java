@@ -51,6 +51,11 @@ public enum Symbology {
         return this == CODE_128;
     }
 
+    @Override
+    public String toString() {
+        return title;
+    }
+
     /** Empty when the word is none of ours. */
     public static Optional<Symbology> of(String word) {
         return Arrays.stream(values())

@@ -66,6 +66,11 @@ public record Wish(
         return new Wish(program, today, thatYear, cross, block, row, numbers, waiting, count, flowersPerTag, rates);
     }
 
+    /** Planned crosses then get as many branches as their flowers ask for. */
+    public Wish with(Optional<HouseRates> known) {
+        return new Wish(program, today, year, cross, block, row, numbers, waiting, count, flowersPerTag, known);
+    }
+
     int yearOrThis() {
         return year.orElse(today.getYear());
     }
