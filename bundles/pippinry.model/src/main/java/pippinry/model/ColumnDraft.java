@@ -27,7 +27,7 @@ final class ColumnDraft<T extends Record> {
     private IntTrie<int[]> citing;
     private KeyIndex byKey;
     private int size;
-    private int nextId;
+    private final int nextId;
 
     ColumnDraft(
             PageCells<T> cells,
@@ -75,7 +75,6 @@ final class ColumnDraft<T extends Record> {
             word(page.cells()[column][place]).ifPresent(word -> cited.add(word, id));
         }
         cells.key().ifPresent(key -> byKey = byKey.with(page.cells()[key][place], id));
-        nextId = Math.max(nextId, id + 1);
     }
 
     private long packed(int column, String text) {

@@ -135,7 +135,7 @@ final class ColumnTable<T extends Record> implements PagedTable<T> {
     }
 
     @Override
-    public ColumnTable<T> with(List<Row<T>> put, List<Integer> removed) {
+    public ColumnTable<T> with(List<Row<T>> put, List<Integer> removed, int nextId) {
         ColumnDraft<T> draft = new ColumnDraft<>(cells, words, pages, citing, byKey, size, nextId);
         removed.forEach(draft::remove);
         // All out before any in, so that two rows may change keys with each other.

@@ -99,8 +99,8 @@ final class RecordTable<T extends Record> implements Table<T> {
     }
 
     @Override
-    public RecordTable<T> with(List<Row<T>> put, List<Integer> removed) {
-        Draft draft = new Draft();
+    public RecordTable<T> with(List<Row<T>> put, List<Integer> removed, int nextId) {
+        Draft draft = new Draft(nextId);
         removed.forEach(draft::remove);
         // All out before any in, so that two rows may change keys with each other.
         put.stream().map(Row::id).filter(id -> get(id).isPresent()).forEach(draft::remove);
@@ -121,8 +121,12 @@ final class RecordTable<T extends Record> implements Table<T> {
 
         private IntTrie<T> ids = byId;
         private TextTrie<Integer> keys = byKey;
-        private int next = nextId;
+        private final int next;
         private final CitingDraft<String> cited = new CitingDraft<>();
+
+        private Draft(int next) {
+            this.next = next;
+        }
 
         void remove(int id) {
             T value = ids.get(id).orElseThrow();
@@ -134,7 +138,6 @@ final class RecordTable<T extends Record> implements Table<T> {
         void put(Row<T> row) {
             ids = ids.with(row.id(), row.value());
             keys = kind.keyOf(row.value()).map(key -> keys.with(key, row.id())).orElse(keys);
-            next = Math.max(next, row.id() + 1);
             codesIn(kind, row.value()).forEach(code -> cited.add(code, row.id()));
         }
 

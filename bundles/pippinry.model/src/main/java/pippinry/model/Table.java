@@ -31,8 +31,12 @@ public interface Table<T extends Record> {
     /** The id that the next new row gets. */
     int nextId();
 
-    /** A copy with these rows put in and those taken out, as one step. */
-    Table<T> with(List<Row<T>> put, List<Integer> removed);
+    /**
+     * A copy with these rows put in and those taken out, as one step.
+     *
+     * @param nextId above every id that was given out up to then, though its row be gone again
+     */
+    Table<T> with(List<Row<T>> put, List<Integer> removed, int nextId);
 
     default Optional<T> find(Code<T> code) {
         return find(code.text()).map(Row::value);

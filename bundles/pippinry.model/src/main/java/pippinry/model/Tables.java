@@ -50,6 +50,7 @@ final class Tables {
                         row.getValue().isEmpty() && table.get(row.getKey()).isPresent())
                 .map(Map.Entry::getKey)
                 .toList();
-        return table.with(put, removed);
+        int nextId = changes.stream().mapToInt(Settled::id).max().orElse(-1) + 1;
+        return table.with(put, removed, Math.max(nextId, table.nextId()));
     }
 }

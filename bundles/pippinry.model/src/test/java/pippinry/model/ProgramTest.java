@@ -189,6 +189,21 @@ class ProgramTest {
     }
 
     @Test
+    void anIdIsNeverGivenTwiceThoughItsRowCameAndWentInOneStep() throws Exception {
+        Outcome put = Program.empty()
+                .apply(
+                        Edit.by("IN", "first")
+                                .put(Kinds.GENOTYPES, genotype("code", "FIE"))
+                                .done(),
+                        NOW);
+        List<Settled<?>> both = new java.util.ArrayList<>(put.changes());
+        both.add(put.changes().get(0).reversed());
+        Program again = Program.empty().with(both, 2, NOW);
+        assertEquals(0, again.table(Kinds.GENOTYPES).size());
+        assertEquals(1, again.table(Kinds.GENOTYPES).nextId());
+    }
+
+    @Test
     void whatIsDerivedIsWorkedOutOnce() {
         int[] calls = {0};
         Program program = Program.empty();

@@ -60,12 +60,12 @@ class TablesAgreeTest {
                     put.add(new Row<>(id, row(kind, reader, filling, id)));
                 }
             }
-            for (int more = random.nextInt(12); more > 0; more--) {
-                int id = plain.nextId() + more - 1;
+            int nextId = plain.nextId() + random.nextInt(12);
+            for (int id = plain.nextId(); id < nextId; id++) {
                 put.add(new Row<>(id, row(kind, reader, filling, id)));
             }
-            plain = plain.with(put, removed);
-            packed = packed.with(put, removed);
+            plain = plain.with(put, removed, nextId);
+            packed = packed.with(put, removed, nextId);
             if (edit % 80 == 79) {
                 assertAlike(plain, packed);
                 packed = restored(packed);
