@@ -3,12 +3,12 @@ package pippinry.exchange.internal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 import org.osgi.service.component.annotations.ServiceScope;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -18,14 +18,9 @@ import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
 import pippinry.commandline.CallRefused;
 import pippinry.commandline.Subcommand;
-import pippinry.exchange.internal.archive.ArchiveWriter;
-import pippinry.exchange.internal.archive.Photos;
-import pippinry.exchange.internal.tables.TableExport;
-import pippinry.model.HistoryLine;
 import pippinry.model.Program;
 import pippinry.model.ProgramStore;
-import pippinry.model.record.Kind;
-import pippinry.model.record.Kinds;
+import pippinry.model.ask.TaskSource;
 
 /** Writes a program out. */
 @Component(
@@ -36,11 +31,14 @@ import pippinry.model.record.Kinds;
         description = "Writes a program out, as plain tables (CSV) if nothing else is said.",
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  pippinry export larkmoor larkmoor-tables",
-            "  pippinry export larkmoor larkmoor.jsonl --archive"
+            "  pippinry export larkmoor larkmoor.jsonl --archive",
+            "  pippinry export larkmoor season.ics --calendar --weeks 26 --replace"
         })
 public final class ExportProgram implements Subcommand {
+
+    private static final int MOST_WEEKS = 520;
 
     @Parameters(index = "0", paramLabel = "DIR", description = "The program folder.")
     private Path folder;
@@ -51,7 +49,7 @@ public final class ExportProgram implements Subcommand {
     @ArgGroup
     private final Form form = new Form();
 
-    /** What to write; the annotations tell a person. */
+    /** What to write; one at a time. */
     private static final class Form {
 
         @Option(names = "--tables", description = "Plain tables into the folder OUT (meant if nothing is said).")
@@ -62,6 +60,15 @@ public final class ExportProgram implements Subcommand {
                 description = "The whole program with its history into the file OUT, as JSON lines;"
                         + " photos into a folder beside it.")
         private boolean archive;
+
+        @Option(
+                names = "--passport",
+                description = "Passport data of every genotype that lives here into the file OUT"
+                        + " (FAO/Bioversity Multi-crop Passport Descriptors V.2.1).")
+        private boolean passport;
+
+        @Option(names = "--calendar", description = "What is due, as an iCalendar into the file OUT.")
+        private boolean calendar;
     }
 
     @Option(names = "--replace", description = "Write over what an earlier export left in OUT.")
@@ -69,24 +76,49 @@ public final class ExportProgram implements Subcommand {
 
     @Option(
             names = "--for-spreadsheet",
-            description = "Put an apostrophe before words that a spreadsheet would take for a formula."
+            description = "With tables: put an apostrophe before words that a spreadsheet would take for a formula."
                     + " Such tables are for reading: they do not come in again as they were.")
     private boolean forSpreadsheet;
 
+    @Option(names = "--with-site", description = "With passports: tell where the land lies.")
+    private boolean withSite;
+
+    @Option(
+            names = "--weeks",
+            paramLabel = "N",
+            defaultValue = "52",
+            description = "With a calendar: how many weeks ahead; ${DEFAULT-VALUE} if it is left out.")
+    private int weeks;
+
+    private final List<TaskSource> sources;
+
     @Activate
-    public ExportProgram() {}
+    public ExportProgram(
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<TaskSource> sources) {
+        this.sources = sources;
+    }
 
     @Override
     public Answer run(Call call) throws Exception {
-        Destination destination = new Destination(out, replace);
+        if (weeks < 1 || weeks > MOST_WEEKS) {
+            throw new CallRefused("--weeks " + weeks + ": a whole number from 1 to " + MOST_WEEKS + " is expected");
+        }
         try (ProgramStore store = call.folders().openToRead(folder, call.clock())) {
-            Program program = program(call, store);
-            return form.archive
-                    ? writeArchive(call, store, program, destination.file("archive.jsonl"))
-                    : writeTables(call, program, destination.folder());
+            return outgoing().write(call, store, program(call, store), new Destination(out, replace));
         } catch (IOException e) {
             throw new CallRefused(out + " cannot be written: " + e.getMessage());
         }
+    }
+
+    private Outgoing outgoing() {
+        if (form.archive) {
+            return new ArchiveOut();
+        }
+        if (form.passport) {
+            return new PassportOut(withSite);
+        }
+        return form.calendar ? new CalendarOut(sources, weeks) : new TablesOut(forSpreadsheet);
     }
 
     /** Inside {@code asof} the call's own program is the one of that day. */
@@ -96,59 +128,5 @@ public final class ExportProgram implements Subcommand {
         } catch (CallRefused | IOException e) {
             return store.now();
         }
-    }
-
-    private Answer writeTables(Call call, Program program, Path into) throws IOException {
-        TableExport export = new TableExport(program, forSpreadsheet);
-        List<Kind<?>> filled = export.filled();
-        Map<String, Object> rows = new LinkedHashMap<>();
-        for (Kind<?> kind : filled) {
-            call.progress("Writing " + kind.table(), (double) rows.size() / filled.size());
-            Destination.write(into.resolve(TableExport.fileName(kind)), file -> export.write(kind, file));
-            rows.put(kind.table(), program.table(kind).size());
-        }
-        call.progress("Written", 1);
-        Destination.removeStale(into, empty(filled));
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("folder", into.toString());
-        json.put("edit", program.edit());
-        json.put("tables", rows);
-        StringBuilder words = new StringBuilder();
-        rows.forEach((table, count) ->
-                words.append(table).append(".csv: ").append(count).append(" rows\n"));
-        return Answer.of(json, words.append("The tables are in ").append(into).toString());
-    }
-
-    private Answer writeArchive(Call call, ProgramStore store, Program program, Path file) throws IOException {
-        Progress progress = new Progress(call, "Writing");
-        List<HistoryLine> history = store.history().stream()
-                .filter(edit -> edit.number() <= program.edit())
-                .toList();
-        ArchiveWriter writer = new ArchiveWriter(program, history, store::changesOf);
-        Destination.write(file, part -> writer.write(part, progress::tell));
-        Photos photos = Photos.out(store.folder(), file);
-        photos.copy(program);
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("file", file.toString());
-        json.put("edit", program.edit());
-        json.put("photos", photos.copied());
-        json.put("warnings", photos.warnings());
-        StringBuilder words = new StringBuilder();
-        photos.warnings()
-                .forEach(warning -> words.append("Note: ").append(warning).append('\n'));
-        return Answer.of(
-                json,
-                words + "The program with all its " + program.edit() + " edits is in " + file + ", with "
-                        + photos.copied() + " photos beside it.");
-    }
-
-    private static List<String> empty(List<Kind<?>> filled) {
-        List<String> names = new ArrayList<>();
-        for (Kind<?> kind : Kinds.ALL) {
-            if (!filled.contains(kind)) {
-                names.add(TableExport.fileName(kind));
-            }
-        }
-        return names;
     }
 }

@@ -96,7 +96,7 @@ class ArchiveTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void aProgramComesBackFromItsArchiveAsItWas(long seed) throws Exception {
         ProgramStore store = lived(seed);
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         Path again = files.resolve("again");
         call.run(new ImportFiles(), again, archive);
         ProgramStore back = folders.open(again, call.clock());
@@ -106,7 +106,7 @@ class ArchiveTest {
             assertEquals(store.changesOf(edit), back.changesOf(edit));
         }
         Path second = files.resolve("second.jsonl");
-        call.run(new ExportProgram(), again, second, "--archive");
+        call.run(new ExportProgram(List.of()), again, second, "--archive");
         assertArrayEquals(Files.readAllBytes(archive), Files.readAllBytes(second));
     }
 
@@ -120,7 +120,7 @@ class ArchiveTest {
     @Test
     void theFirstLineSaysWhatItIsAndEachLineIsOneRecordOrEdit() throws Exception {
         call.run(new NewProgram(), larkmoor, "--crop", "apple", "--name", "Larkmoor");
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         assertEquals(
                 List.of(
                         "{\"format\":\"pippinry archive\",\"version\":1,\"program\":\"Larkmoor\",\"edits\":1}",
@@ -136,7 +136,7 @@ class ArchiveTest {
     @Test
     void theRecordsOfAnArchiveComeIntoAnotherProgram() throws Exception {
         lived(7);
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         Path other = files.resolve("other");
         folders.create(other, call.clock());
         call.run(new ImportFiles(), other, archive);
@@ -163,7 +163,7 @@ class ArchiveTest {
                 .put(Kinds.PHOTOS, new Photo(subject, Optional.empty(), "2026/0412.jpg"))
                 .put(Kinds.PHOTOS, new Photo(subject, Optional.empty(), "2026/lost.jpg"))
                 .done());
-        Answer out = call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        Answer out = call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         assertEquals(1, out.json().get("photos"));
         assertEquals(
                 List.of(larkmoor.resolve("photos/2026/lost.jpg") + ": this photo is not there"),
@@ -188,7 +188,7 @@ class ArchiveTest {
         store.apply(Edit.by("IN", "photos")
                 .put(Kinds.PHOTOS, new Photo(subject, Optional.empty(), "out/secret"))
                 .done());
-        Answer out = call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        Answer out = call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         assertEquals(0, out.json().get("photos"));
         assertTrue(Files.notExists(files.resolve("larkmoor-photos/out/secret")));
     }
@@ -196,7 +196,7 @@ class ArchiveTest {
     @Test
     void anArchiveWhosePhotosLeaveTheFolderIsRefused() throws Exception {
         lived(8);
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         String text = Files.readString(archive);
         List<String> lines = new ArrayList<>(text.lines().toList());
         int at = 0;
@@ -238,7 +238,7 @@ class ArchiveTest {
             })
     void anArchiveThatIsNotSoundIsRefused(String was, String is, String message) throws Exception {
         call.run(new NewProgram(), larkmoor, "--crop", "apple", "--name", "Larkmoor");
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         String text = Files.readString(archive);
         assertTrue(text.contains(was));
         Files.writeString(archive, text.replaceFirst(Pattern.quote(was), is));
@@ -249,7 +249,7 @@ class ArchiveTest {
     @Test
     void anArchiveThatWasCutOffAnywhereIsRefused() throws Exception {
         lived(9);
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         byte[] whole = Files.readAllBytes(archive);
         Random random = new Random(9);
         for (int i = 0; i < 40; i++) {
@@ -262,7 +262,7 @@ class ArchiveTest {
     @Test
     void anArchiveIsNotBroughtBackOverOtherThings() throws Exception {
         lived(10);
-        call.run(new ExportProgram(), larkmoor, archive, "--archive");
+        call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive");
         Files.createDirectories(files.resolve("again"));
         Files.writeString(files.resolve("again/letter.txt"), "mine");
         assertTrue(refused().contains("holds other things"));
@@ -272,8 +272,8 @@ class ArchiveTest {
     void aFileThatIsThereIsNotWrittenOver() throws Exception {
         lived(11);
         Files.writeString(archive, "mine");
-        CallRefused refused =
-                assertThrows(CallRefused.class, () -> call.run(new ExportProgram(), larkmoor, archive, "--archive"));
+        CallRefused refused = assertThrows(
+                CallRefused.class, () -> call.run(new ExportProgram(List.of()), larkmoor, archive, "--archive"));
         assertEquals(archive + " is there already; name a new file, or add --replace", refused.getMessage());
         assertEquals("mine", Files.readString(archive));
     }

@@ -83,7 +83,7 @@ class DamagedFilesTest {
         folders.create(one, call.clock()).apply(new GeneratedProgram(seed).edit(3));
         folders.create(other, call.clock());
         Path out = files.resolve("out" + seed);
-        call.run(new ExportProgram(), one, out);
+        call.run(new ExportProgram(List.of()), one, out);
         List<Path> tables = list(out);
         Path hit = tables.get(random.nextInt(tables.size()));
         Files.write(hit, damaged(Files.readAllBytes(hit), random));

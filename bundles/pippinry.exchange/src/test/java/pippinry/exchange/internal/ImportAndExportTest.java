@@ -189,7 +189,7 @@ class ImportAndExportTest {
     void exportWritesEveryTableThatHasRowsInTheOrderOfTheirKeys() throws Exception {
         bring(file("genotypes.csv", "code,name\nFIE,Fiesta\nELS,\"Elstar, \"\"red\"\"\"\n"));
         Path out = files.resolve("out");
-        call.run(new ExportProgram(), larkmoor, out);
+        call.run(new ExportProgram(List.of()), larkmoor, out);
         assertEquals(
                 "code,name,crop,kind,ploidy,seed_parent,pollen_parent,seed_link,pollen_link,link_ground,sport_of,year,"
                         + "origin,note\r\n"
@@ -206,12 +206,13 @@ class ImportAndExportTest {
     void nothingIsWrittenOverUnlessSaidSo() throws Exception {
         bring(file("genotypes.csv", "code\nFIE\n"));
         Path out = files.resolve("out");
-        call.run(new ExportProgram(), larkmoor, out);
-        CallRefused refused = assertThrows(CallRefused.class, () -> call.run(new ExportProgram(), larkmoor, out));
+        call.run(new ExportProgram(List.of()), larkmoor, out);
+        CallRefused refused =
+                assertThrows(CallRefused.class, () -> call.run(new ExportProgram(List.of()), larkmoor, out));
         assertEquals(out + " is not empty; name a new folder, or add --replace", refused.getMessage());
         Files.writeString(out.resolve("losses.csv"), "stale");
         Files.writeString(out.resolve("letter.txt"), "mine");
-        call.run(new ExportProgram(), larkmoor, out, "--replace");
+        call.run(new ExportProgram(List.of()), larkmoor, out, "--replace");
         assertTrue(Files.notExists(out.resolve("losses.csv")), "a table that is empty now");
         assertTrue(Files.exists(out.resolve("letter.txt")), "what is not ours");
     }
@@ -223,8 +224,8 @@ class ImportAndExportTest {
                 file("events.csv", "date,lowest_c\n2024,-3.5\n"));
         Path plain = files.resolve("plain");
         Path guarded = files.resolve("guarded");
-        call.run(new ExportProgram(), larkmoor, plain);
-        call.run(new ExportProgram(), larkmoor, guarded, "--for-spreadsheet");
+        call.run(new ExportProgram(List.of()), larkmoor, plain);
+        call.run(new ExportProgram(List.of()), larkmoor, guarded, "--for-spreadsheet");
         assertTrue(Files.readString(plain.resolve("genotypes.csv")).contains("FIE,=1+1,"));
         String genotypes = Files.readString(guarded.resolve("genotypes.csv"));
         assertTrue(genotypes.contains("FIE,'=1+1,,,,,,,,,,,,-2.5"), genotypes);

@@ -34,13 +34,13 @@ class TablesRoundTripTest {
         folders.create(one, call.clock()).apply(new GeneratedProgram(seed).edit(12));
         folders.create(other, call.clock());
 
-        call.run(new ExportProgram(), one, files.resolve("first"));
+        call.run(new ExportProgram(List.of()), one, files.resolve("first"));
         List<Path> tables = list(files.resolve("first"));
         assertEquals(Kinds.ALL.size(), tables.size(), "every kind is there");
         call.run(
                 new ImportFiles(),
                 Stream.concat(Stream.of(other), tables.stream()).toArray());
-        call.run(new ExportProgram(), other, files.resolve("second"));
+        call.run(new ExportProgram(List.of()), other, files.resolve("second"));
 
         for (Path table : tables) {
             assertArrayEquals(
@@ -56,7 +56,7 @@ class TablesRoundTripTest {
     void whatWasExportedIsAllOnFileAlready() throws Exception {
         Path one = files.resolve("one");
         folders.create(one, call.clock()).apply(new GeneratedProgram(9).edit(12));
-        call.run(new ExportProgram(), one, files.resolve("first"));
+        call.run(new ExportProgram(List.of()), one, files.resolve("first"));
         Object edit = call.run(
                         new ImportFiles(),
                         Stream.concat(Stream.of(one), list(files.resolve("first")).stream())

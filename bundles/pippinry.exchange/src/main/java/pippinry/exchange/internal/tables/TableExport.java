@@ -40,12 +40,18 @@ public final class TableExport {
     }
 
     public <T extends Record> void write(Kind<T> kind, Path file) throws IOException {
+        List<String> header = kind.columns().stream().map(Column::name).toList();
+        write(file, header, () -> ordered(program.table(kind)).stream()
+                .map(row -> cells(kind, row.value()))
+                .iterator());
+    }
+
+    /** Writes any table in the same form. */
+    public static void write(Path file, List<String> header, Iterable<List<String>> rows) throws IOException {
         try (CsvWriter csv =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(file, StandardCharsets.UTF_8)) {
-            csv.writeRecord(kind.columns().stream().map(Column::name).toList());
-            for (Row<T> row : ordered(program.table(kind))) {
-                csv.writeRecord(cells(kind, row.value()));
-            }
+            csv.writeRecord(header);
+            rows.forEach(csv::writeRecord);
         }
     }
 
