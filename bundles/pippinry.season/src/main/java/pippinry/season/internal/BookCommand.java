@@ -1,11 +1,9 @@
 package pippinry.season.internal;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,34 +66,14 @@ public final class BookCommand implements Subcommand {
     private int write(Book book, Path html, Path pdf) {
         try {
             Files.createDirectories(out);
-            into(html, stream -> {
+            WholeFile.write(html, stream -> {
                 stream.write(HtmlBook.of(book).getBytes(StandardCharsets.UTF_8));
                 return 1;
             });
-            return into(pdf, stream -> PdfBook.write(book, stream));
+            return WholeFile.write(pdf, stream -> PdfBook.write(book, stream));
         } catch (IOException e) {
             throw new StoreFailed("The season book could not be written to " + out + ": " + e, e);
         }
-    }
-
-    /** A file that stands there is replaced only when the new one is whole. */
-    private static int into(Path file, Writing writing) throws IOException {
-        Path unfinished = file.resolveSibling(file.getFileName() + ".unfinished");
-        try {
-            int pages;
-            try (OutputStream stream = Files.newOutputStream(unfinished)) {
-                pages = writing.write(stream);
-            }
-            Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
-            return pages;
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
-    }
-
-    @FunctionalInterface
-    private interface Writing {
-        int write(OutputStream stream) throws IOException;
     }
 
     private static String words(Book book, Path html, Path pdf, int pages) {

@@ -1,7 +1,11 @@
 package pippinry.season.internal;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -14,13 +18,22 @@ import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
 import pippinry.commandline.CallRefused;
 import pippinry.commandline.Subcommand;
+import pippinry.model.Program;
 import pippinry.model.ProgramStore;
+import pippinry.model.StoreFailed;
 import pippinry.model.ask.TaskSource;
+import pippinry.model.record.Kinds;
 import pippinry.model.record.Outcome;
+import pippinry.season.internal.book.Book;
+import pippinry.season.internal.book.PdfBook;
 import pippinry.season.internal.due.DueList;
 import pippinry.season.internal.due.Entry;
 import pippinry.season.internal.due.Listing;
 import pippinry.season.internal.due.Marking;
+import pippinry.season.internal.due.Words;
+import pippinry.season.internal.walk.DaySheet;
+import pippinry.season.internal.walk.Walk;
+import pippinry.season.internal.walk.WalkListing;
 
 /** Tells what is due, and takes note of what was done. */
 @Component(
@@ -33,7 +46,8 @@ import pippinry.season.internal.due.Marking;
             "",
             "Examples:",
             "  pippinry season --program larkmoor --weeks 6",
-            "  pippinry season --program larkmoor --done sow:L25-018"
+            "  pippinry season --program larkmoor --done sow:L25-018",
+            "  pippinry season --program larkmoor --block C --row 7 --sheet row-7.pdf"
         })
 public final class SeasonCommand implements Subcommand {
 
@@ -55,6 +69,18 @@ public final class SeasonCommand implements Subcommand {
     @Option(names = "--skip", paramLabel = "RULE:BATCH", description = "Marks this task as skipped.")
     private List<String> skipped = List.of();
 
+    @Option(names = "--block", paramLabel = "BLOCK", description = "Only what is to be done in this block today.")
+    private Optional<String> block = Optional.empty();
+
+    @Option(names = "--row", paramLabel = "ROW", description = "Only in this row of the block.")
+    private Optional<String> row = Optional.empty();
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "FILE.pdf",
+            description = "Also print the day's work in walking order, to carry out and tick off.")
+    private Optional<Path> sheet = Optional.empty();
+
     private final List<TaskSource> sources;
 
     @Activate
@@ -66,16 +92,52 @@ public final class SeasonCommand implements Subcommand {
 
     @Override
     public Answer run(Call call) throws Exception {
+        if (row.isPresent() && block.isEmpty()) {
+            throw new CallRefused("--row " + row.get() + ": name its block too, with --block");
+        }
         if (weeks < 0 || weeks > MOST_WEEKS) {
             throw new CallRefused("--weeks " + weeks + ": a whole number from 0 to " + MOST_WEEKS + " is expected");
         }
         mark(call, done, Outcome.DONE);
         mark(call, skipped, Outcome.SKIPPED);
-        DueList list = list(call, call.program());
-        return Answer.of(Listing.json(list), Listing.words(list));
+        Program program = call.program();
+        DueList list = list(call, program);
+        Walk walk = Walk.of(program, DaySheet.ofDay(list));
+        if (block.isPresent()) {
+            walk = walk.in(requireBlock(program, block.get()), row);
+        }
+        if (sheet.isPresent()) {
+            print(program, list, walk, sheet.get());
+        }
+        return block.isPresent()
+                ? Answer.of(WalkListing.json(list, walk), WalkListing.words(list, walk))
+                : Answer.of(Listing.json(list), Listing.words(list));
     }
 
-    private DueList list(Call call, pippinry.model.Program program) {
+    private String requireBlock(Program program, String name) throws CallRefused {
+        if (program.table(Kinds.BLOCKS).find(name).isEmpty()) {
+            throw new CallRefused("--block " + name + ": there is no such block; there are: "
+                    + program.table(Kinds.BLOCKS).stream()
+                            .map(known -> known.block().text())
+                            .collect(Collectors.joining(", ")));
+        }
+        return name;
+    }
+
+    private static void print(Program program, DueList list, Walk walk, Path file) {
+        Book book = Book.sheet(
+                program.setting("name").orElse("Program"),
+                Words.date(list.today()),
+                "Day sheet",
+                page -> DaySheet.write(walk, list, page));
+        try {
+            WholeFile.write(file, stream -> PdfBook.writeSheet(book, stream));
+        } catch (IOException e) {
+            throw new StoreFailed("The day sheet could not be written to " + file + ": " + e, e);
+        }
+    }
+
+    private DueList list(Call call, Program program) {
         LocalDate today = call.today();
         return DueList.of(program, sources, today, today.plusWeeks(weeks));
     }

@@ -79,6 +79,7 @@ public final class GraftAgain implements WorkRule {
                 look.hemisphere().day(failedIn + 1, 4, 30),
                 "Graft again what failed of " + batch + ": " + genotypes.size(),
                 named + more + "; one living plant each, wood is to be had from it",
-                Caution.BLADES.line());
+                Caution.BLADES.line(),
+                genotypes.stream().map(Code::text).toList());
     }
 }

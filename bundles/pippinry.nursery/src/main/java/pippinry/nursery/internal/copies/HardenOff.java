@@ -39,7 +39,8 @@ public final class HardenOff implements WorkRule {
                 frost,
                 "Harden off " + family.count() + " of " + family.batch() + ": shade first, out by day, then nights",
                 frostWords(look, family.year()) + "; wait a week when frost is forecast",
-                Optional.empty());
+                Optional.empty(),
+                family.numbers());
     }
 
     static String frostWords(Look look, int year) {

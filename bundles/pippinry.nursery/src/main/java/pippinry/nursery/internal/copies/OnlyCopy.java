@@ -88,6 +88,7 @@ public final class OnlyCopy implements WorkRule {
                 "only living " + (plants.size() == 1 ? "plant " : "plants ")
                         + plants.stream().map(plant -> plant.tag().text()).collect(Collectors.joining(", "))
                         + "; nothing is moved or grubbed before",
-                Caution.WOOD.line());
+                Caution.WOOD.line(),
+                plants.stream().map(plant -> plant.tag().text()).toList());
     }
 }

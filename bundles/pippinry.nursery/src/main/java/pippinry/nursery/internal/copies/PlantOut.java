@@ -35,6 +35,7 @@ public final class PlantOut implements WorkRule {
                 look.hemisphere().day(year, LAST_MONTH, 31),
                 "Plant out " + family.count() + " of " + family.batch() + " and write down row and place the same day",
                 HardenOff.frostWords(look, year) + "; shade cloth for the first days, guards at once",
-                Optional.empty());
+                Optional.empty(),
+                family.numbers());
     }
 }

@@ -56,6 +56,10 @@ record PottedFamily(String batch, int year, List<Plant> plants) {
                 .isPresent();
     }
 
+    List<String> numbers() {
+        return plants.stream().map(plant -> plant.tag().text()).toList();
+    }
+
     String count() {
         return Counted.of(plants.size(), "seedling");
     }

@@ -46,7 +46,8 @@ public final class ReadGrafts implements WorkRule {
                         + (sitting.method().isBlank()
                                 ? ""
                                 : ", " + sitting.method().replace('-', ' ')),
-                Caution.BLADES.line());
+                Caution.BLADES.line(),
+                sitting.numbers());
     }
 
     /** Bench grafts show nothing before the leaves of May. */

@@ -57,6 +57,7 @@ public final class RubOffShoots implements WorkRule {
                         day.plusDays(every.latest() - every.days()),
                         "Rub the stock shoots off " + sitting.count() + " of " + sitting.batch(),
                         sitting.list() + "; compare the leaf with the seedling's own",
-                        Optional.empty()));
+                        Optional.empty(),
+                        sitting.numbers()));
     }
 }

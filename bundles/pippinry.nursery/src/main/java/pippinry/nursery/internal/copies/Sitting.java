@@ -49,6 +49,10 @@ record Sitting(String batch, LocalDate day, String method, List<Graft> grafts) {
         return grafts.size() > 12 ? named + " and " + (grafts.size() - 12) + " more" : named;
     }
 
+    List<String> numbers() {
+        return grafts.stream().map(graft -> graft.plant().text()).toList();
+    }
+
     String count() {
         return Counted.of(grafts.size(), "graft");
     }

@@ -40,46 +40,50 @@ public final class StoolBed implements WorkRule {
 
     private Stream<DueTask> tasks(Look look, int year, String stock, List<Plant> mothers) {
         String bed = Counted.of(mothers.size(), "mother");
-        int now = look.hemisphere().crossYear(look.today());
-        return year < now
-                ? Stream.empty()
-                : Stream.of(
-                        task(
-                                look,
-                                year,
-                                stock,
-                                new int[] {2, 1, 3, 31},
+        if (year < look.hemisphere().crossYear(look.today())) {
+            return Stream.empty();
+        }
+        return Stream.of(
+                        new Work(
+                                2,
+                                1,
+                                3,
+                                31,
                                 "Strip the stools of " + stock + ", count and grade the liners",
                                 bed,
                                 Caution.BLADES.line()),
-                        task(
-                                look,
-                                year,
-                                stock,
-                                new int[] {5, 25, 6, 20},
+                        new Work(
+                                5,
+                                25,
+                                6,
+                                20,
                                 "Mound the stools of " + stock + " when shoots are 15 cm long",
                                 bed + "; cover the lowest 10 cm",
                                 Optional.empty()),
-                        task(
-                                look,
-                                year,
-                                stock,
-                                new int[] {7, 1, 7, 31},
+                        new Work(
+                                7,
+                                1,
+                                7,
+                                31,
                                 "Mound the stools of " + stock + " again",
                                 bed + "; not above 15 to 30 cm in all",
-                                Optional.empty()));
+                                Optional.empty()))
+                .map(work -> task(look, year, stock, mothers, work));
     }
 
-    /** @param days month and day from which and until when, as in the north */
-    private DueTask task(
-            Look look, int year, String stock, int[] days, String text, String detail, Optional<String> caution) {
+    /** Work in the bed, with the months and days from which and until when, as in the north. */
+    private record Work(
+            int fromMonth, int fromDay, int toMonth, int toDay, String text, String detail, Optional<String> caution) {}
+
+    private DueTask task(Look look, int year, String stock, List<Plant> mothers, Work work) {
         return new DueTask(
                 stock,
                 name(),
-                look.hemisphere().day(year, days[0], days[1]),
-                look.hemisphere().day(year, days[2], days[3]),
-                text,
-                detail,
-                caution);
+                look.hemisphere().day(year, work.fromMonth(), work.fromDay()),
+                look.hemisphere().day(year, work.toMonth(), work.toDay()),
+                work.text(),
+                work.detail(),
+                work.caution(),
+                mothers.stream().map(mother -> mother.tag().text()).toList());
     }
 }

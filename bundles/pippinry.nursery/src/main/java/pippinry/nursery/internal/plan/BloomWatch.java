@@ -40,6 +40,7 @@ public final class BloomWatch implements WorkRule {
                 "note first flower, full bloom and petal fall; "
                         + first.map(bloom -> "first full bloom about " + bloom + " by own dates")
                                 .orElse("no bloom of theirs on file: dated by the calendar"),
-                Optional.empty());
+                Optional.empty(),
+                planned.parents());
     }
 }

@@ -57,7 +57,8 @@ public final class GatherPollen implements WorkRule {
                 "Pick balloon flowers of " + PlannedCross.name(look.program(), parent) + " and dry their pollen for "
                         + planned.code(),
                 detail(look, planned, parent),
-                Caution.POLLEN.line());
+                Caution.POLLEN.line(),
+                List.of(parent.text()));
     }
 
     private static String detail(Look look, PlannedCross planned, Code<Genotype> parent) {

@@ -58,6 +58,13 @@ record PlannedCross(Cross cross, int year) {
         return cross.pollenParent().candidates();
     }
 
+    /** Codes of all that may be parents. */
+    List<String> parents() {
+        return Stream.concat(cross.seedParent().stream(), pollenParents().stream())
+                .map(Code::text)
+                .toList();
+    }
+
     /** Full bloom to be expected of the seed parent; empty if it was never seen here. */
     Optional<LocalDate> seedBloom(Look look) {
         return cross.seedParent().flatMap(parent -> look.fullBloom(parent, year));

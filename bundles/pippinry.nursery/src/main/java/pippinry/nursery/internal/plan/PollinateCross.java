@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
+import pippinry.model.value.Code;
 import pippinry.model.value.PollenParent.How;
 import pippinry.nursery.internal.work.Caution;
 import pippinry.nursery.internal.work.Look;
@@ -46,6 +47,7 @@ public final class PollinateCross implements WorkRule {
                 FlowersNeeded.words(look, planned.cross())
                         + bloom.map(day -> "; full bloom about " + day + " by own dates")
                                 .orElse("; no bloom of the seed parent on file: dated by the calendar"),
-                Caution.LADDERS.line());
+                Caution.LADDERS.line(),
+                planned.cross().seedParent().map(Code::text).stream().toList());
     }
 }

@@ -54,6 +54,7 @@ public final class BagsOff implements WorkRule {
                 window.until(),
                 "Take the bags off " + BranchTasks.count(branches) + " of " + batch + ", count set, put nets on",
                 BranchTasks.list(branches),
-                Caution.LADDERS.line());
+                Caution.LADDERS.line(),
+                BranchTasks.numbers(branches));
     }
 }

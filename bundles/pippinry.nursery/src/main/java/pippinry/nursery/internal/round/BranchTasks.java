@@ -75,6 +75,10 @@ final class BranchTasks {
         return more > 0 ? named + " and " + more + " more" : named;
     }
 
+    static List<String> numbers(List<Branch> branches) {
+        return branches.stream().map(branch -> branch.tag().tag().text()).toList();
+    }
+
     static String count(List<Branch> branches) {
         return Counted.of(branches.size(), "branch");
     }

@@ -83,6 +83,7 @@ public final class CrossFruit implements WorkRule {
                 window.until(),
                 "Pick the fruit of " + batch + " when its seeds are brown, one bag for each tag",
                 BranchTasks.count(branches) + ": " + BranchTasks.list(branches) + "; count full and empty seeds",
-                Caution.LADDERS.line());
+                Caution.LADDERS.line(),
+                BranchTasks.numbers(branches));
     }
 }

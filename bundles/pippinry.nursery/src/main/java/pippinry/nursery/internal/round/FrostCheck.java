@@ -62,6 +62,7 @@ public final class FrostCheck implements WorkRule {
                         + "; repeat on late flowers if nothing did",
                 Decimal.write(frost.lowestC().orElseThrow()) + " °C; " + BranchTasks.count(branches) + ": "
                         + BranchTasks.list(branches),
-                Optional.empty());
+                Optional.empty(),
+                BranchTasks.numbers(branches));
     }
 }

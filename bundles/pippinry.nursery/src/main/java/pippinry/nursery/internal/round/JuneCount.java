@@ -51,6 +51,7 @@ public final class JuneCount implements WorkRule {
                 window.until(),
                 "Count the fruits left on " + BranchTasks.count(branches) + " of " + batch + " after the June drop",
                 BranchTasks.list(branches) + "; write down what fell, and why",
-                Optional.empty());
+                Optional.empty(),
+                BranchTasks.numbers(branches));
     }
 }

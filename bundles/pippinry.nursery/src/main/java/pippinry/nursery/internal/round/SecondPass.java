@@ -57,6 +57,7 @@ public final class SecondPass implements WorkRule {
                 window.until(),
                 "Pollinate " + BranchTasks.count(branches) + " of " + batch + " a second time",
                 BranchTasks.list(branches) + "; flowers can be fertilised for 3 to 5 days after they open",
-                Optional.empty());
+                Optional.empty(),
+                BranchTasks.numbers(branches));
     }
 }

@@ -48,6 +48,7 @@ public final class SetCount implements WorkRule {
                 window.until().isBefore(window.due()) ? window.due() : window.until(),
                 "Count the set fruits on " + BranchTasks.count(branches) + " of " + batch,
                 BranchTasks.list(branches),
-                Optional.empty());
+                Optional.empty(),
+                BranchTasks.numbers(branches));
     }
 }

@@ -46,6 +46,7 @@ public final class UnboundTags implements WorkRule {
                 hung,
                 "Bind the tag " + branch.tag().tag() + " to its cross, limb and pollen lot",
                 did.isEmpty() ? "nothing was noted under it yet" : "noted so far: " + did,
-                Optional.empty());
+                Optional.empty(),
+                List.of(branch.tag().tag().text()));
     }
 }

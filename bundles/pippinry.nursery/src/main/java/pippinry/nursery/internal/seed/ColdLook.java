@@ -2,6 +2,7 @@ package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
@@ -45,6 +46,7 @@ public final class ColdLook implements WorkRule {
                 day.plusDays(slack),
                 "Open lot " + cold.lot().code() + " in the cold: mould, dryness, early roots",
                 Math.round(cold.days()) + " of about " + cold.target().days() + " days so far; " + cold.where(),
-                Optional.empty());
+                Optional.empty(),
+                List.of(cold.lot().code().text()));
     }
 }

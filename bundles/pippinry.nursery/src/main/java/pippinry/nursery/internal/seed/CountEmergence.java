@@ -74,6 +74,7 @@ public final class CountEmergence implements WorkRule {
                 (standing.isPresent() ? standing.getAsInt() + " stood at the last count" : "not counted yet")
                         + (lot.sown().isPresent() ? ", " + lot.sown().getAsInt() + " sown " : ", sown ")
                         + Lots.sown(lot),
-                Optional.empty());
+                Optional.empty(),
+                List.of(lot.code().text()));
     }
 }

@@ -1,6 +1,7 @@
 package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
 import pippinry.model.record.SeedLot;
@@ -38,6 +39,7 @@ public final class CountSeeds implements WorkRule {
                 picked.plusDays(DAYS),
                 "Cut the fruit of lot " + lot.code() + ", count full and empty seeds, wash them",
                 lot.fruits().isPresent() ? lot.fruits().getAsInt() + " fruits" : "fruits not counted",
-                Caution.SEEDS.line());
+                Caution.SEEDS.line(),
+                List.of(lot.code().text()));
     }
 }

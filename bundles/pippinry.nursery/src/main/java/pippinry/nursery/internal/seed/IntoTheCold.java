@@ -1,6 +1,7 @@
 package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
@@ -43,6 +44,7 @@ public final class IntoTheCold implements WorkRule {
                 look.hemisphere().day(year, 12, 31),
                 "Pack lot " + lot.code() + " moist and put it into the cold, split in two places",
                 Lots.seeds(look, lot) + "; needs about " + target.days() + " days (" + target.basis() + ")",
-                Optional.empty());
+                Optional.empty(),
+                List.of(lot.code().text()));
     }
 }

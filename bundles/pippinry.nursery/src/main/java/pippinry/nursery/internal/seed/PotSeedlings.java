@@ -1,6 +1,7 @@
 package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pippinry.model.ask.DueTask;
@@ -51,6 +52,7 @@ public final class PotSeedlings implements WorkRule {
                 emerged.plusDays(wait.latest()),
                 "Pot the seedlings of lot " + lot.code() + " and give each its number",
                 standing + " stand; as many 1 l pots, " + 2 * standing + " labels; at two or three true leaves",
-                Optional.empty());
+                Optional.empty(),
+                List.of(lot.code().text()));
     }
 }

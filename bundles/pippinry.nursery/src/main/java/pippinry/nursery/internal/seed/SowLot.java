@@ -1,6 +1,7 @@
 package pippinry.nursery.internal.seed;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -57,7 +58,8 @@ public final class SowLot implements WorkRule {
                 until,
                 "Sow lot " + cold.lot().code(),
                 why + "; " + pots(look, cold.lot()),
-                Optional.empty());
+                Optional.empty(),
+                List.of(cold.lot().code().text()));
     }
 
     private static String coldWords(ColdOfLot cold) {

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import pippinry.model.Program;
 import pippinry.panels.Chapter;
+import pippinry.panels.Page;
 import pippinry.season.internal.due.Words;
 
 /**
@@ -38,6 +40,13 @@ public record Book(String name, String day, List<Section> sections, List<String>
             }
         }
         return new Book(program.setting("name").orElse("Program"), Words.date(today), sections, failed);
+    }
+
+    /** A few pages about one thing, without a title page. */
+    public static Book sheet(String name, String day, String title, Consumer<Page> writing) {
+        WrittenPage page = new WrittenPage();
+        writing.accept(page);
+        return new Book(name, day, List.of(new Section(title, page.blocks())), List.of());
     }
 
     public String title() {

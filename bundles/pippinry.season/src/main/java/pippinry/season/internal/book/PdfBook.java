@@ -21,13 +21,15 @@ public final class PdfBook {
     private static final double ROOM_FOR_CHAPTER = 330;
 
     private final Book book;
+    private final String title;
     private final Pen pen;
     private final PdfTable table;
     private final int[] firstPages;
     private double listTop;
 
-    private PdfBook(Book book, Pen pen) {
+    private PdfBook(Book book, String title, Pen pen) {
         this.book = book;
+        this.title = title;
         this.pen = pen;
         this.table = new PdfTable(pen);
         this.firstPages = new int[book.sections().size()];
@@ -35,28 +37,39 @@ public final class PdfBook {
 
     /** @return how many pages it has */
     public static int write(Book book, OutputStream out) throws IOException {
+        return write(book, book.title(), true, out);
+    }
+
+    /** The same without a page for title and chapters. */
+    public static int writeSheet(Book sheet, OutputStream out) throws IOException {
+        return write(sheet, sheet.name() + ", " + sheet.chapters().get(0), false, out);
+    }
+
+    private static int write(Book book, String title, boolean titled, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument()) {
             PDDocumentInformation about = new PDDocumentInformation();
-            about.setTitle(book.title() + ", " + book.day());
+            about.setTitle(title + ", " + book.day());
             about.setCreator("Pippinry");
             document.setDocumentInformation(about);
             document.getDocumentCatalog().setLanguage("en");
             int pages;
             try (Pen pen = new Pen(document)) {
-                PdfBook paper = new PdfBook(book, pen);
-                paper.write();
+                PdfBook paper = new PdfBook(book, title, pen);
+                paper.write(titled);
                 document.getDocumentCatalog().setDocumentOutline(paper.outline());
                 pages = pen.pages();
             }
             // No clock and no chance: the identity comes from what the book says.
-            document.setDocumentId((long) (book.title() + book.day() + book.chapters()).hashCode());
+            document.setDocumentId((long) (title + book.day() + book.chapters()).hashCode());
             document.save(out);
             return pages;
         }
     }
 
-    private void write() throws IOException {
-        title();
+    private void write(boolean titled) throws IOException {
+        if (titled) {
+            title();
+        }
         pen.newPage();
         for (int i = 0; i < book.sections().size(); i++) {
             pen.down(pen.isAtTop() ? 0 : 26);
@@ -64,8 +77,10 @@ public final class PdfBook {
             firstPages[i] = pen.pages() - 1;
             section(book.sections().get(i));
         }
-        listChapters();
-        numberPages();
+        if (titled) {
+            listChapters();
+        }
+        numberPages(titled ? 1 : 0);
     }
 
     private void title() throws IOException {
@@ -176,9 +191,9 @@ public final class PdfBook {
         }
     }
 
-    private void numberPages() throws IOException {
-        for (int page = 1; page < pen.pages(); page++) {
-            String left = book.title() + ", " + book.day();
+    private void numberPages(int first) throws IOException {
+        for (int page = first; page < pen.pages(); page++) {
+            String left = title + ", " + book.day();
             String right = (page + 1) + " of " + pen.pages();
             double end = Setting.MARGIN + Setting.TEXT_WIDTH - pen.plain().width(right, 8);
             pen.onPage(page, pen.plain(), 8, light().quiet(), left, Setting.MARGIN, FOOT);

@@ -58,7 +58,8 @@ public final class Listing {
         return json;
     }
 
-    private static Map<String, Object> json(DueList list, Entry entry) {
+    /** One task. */
+    public static Map<String, Object> json(DueList list, Entry entry) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("batch", entry.task().batch());
         json.put("rule", entry.task().rule());
@@ -69,6 +70,7 @@ public final class Listing {
         json.put("detail", entry.task().detail());
         json.put("caution", entry.task().caution().orElse(null));
         json.put("status", entry.status().word());
+        json.put("subjects", entry.task().subjects());
         return json;
     }
 }
