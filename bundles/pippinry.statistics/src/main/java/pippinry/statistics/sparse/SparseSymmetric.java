@@ -1,5 +1,7 @@
 package pippinry.statistics.sparse;
 
+import java.util.Arrays;
+
 /**
  * The lower triangle of a symmetric matrix, column by column: rows ascending, the diagonal element first in each column and always
  * there. The arrays are not copied.
@@ -42,6 +44,13 @@ public record SparseSymmetric(int[] columnStart, int[] rows, double[] values) {
             }
         }
         return product;
+    }
+
+    /** Where the element of a row and a column stands among the values; negative when there is none. */
+    public int place(int one, int other) {
+        int column = Math.min(one, other);
+        int found = Arrays.binarySearch(rows, columnStart[column], columnStart[column + 1], Math.max(one, other));
+        return found < 0 ? -1 : found;
     }
 
     /** The same places with other values. */
