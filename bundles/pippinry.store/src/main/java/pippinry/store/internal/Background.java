@@ -1,6 +1,7 @@
 package pippinry.store.internal;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import pippinry.model.Program;
@@ -34,12 +35,20 @@ final class Background implements AutoCloseable {
         try {
             backup.bringUp(end);
         } catch (IOException e) {
-            notices.add("The backup was not made: " + e.getMessage() + ". The program itself is on disk.");
+            notice("The backup was not made: " + e.getMessage() + ". The program itself is on disk.");
         }
     }
 
+    void notice(String words) {
+        notices.add(words);
+    }
+
     List<String> notices() {
-        return List.copyOf(notices);
+        List<String> all = new ArrayList<>(notices);
+        keeping.failure()
+                .ifPresent(e -> all.add("The fast copy of the program could not be written (" + e.getMessage()
+                        + "); it is made again when the program is opened next. The program itself is on disk."));
+        return List.copyOf(all);
     }
 
     @Override

@@ -2,7 +2,6 @@ package pippinry.store.internal;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
@@ -37,35 +36,29 @@ final class FolderLock implements AutoCloseable {
             if (!OURS.add(folder)) {
                 throw refused(folder);
             }
-            return take(folder, holder, lock(folder));
+            try {
+                return lock(folder, holder);
+            } catch (IOException | RuntimeException e) {
+                OURS.remove(folder);
+                throw e;
+            }
         } catch (IOException e) {
             throw Trouble.with("The program could not be locked for writing", program, e);
         }
     }
 
-    private static FolderLock take(Path folder, LockHolder holder, FileChannel channel) throws IOException {
-        if (channel == null) {
-            throw refused(folder);
-        }
-        holder.write(folder);
-        return new FolderLock(folder, channel);
-    }
-
-    /** Null if another process has it. */
-    private static FileChannel lock(Path folder) throws IOException {
-        FileChannel channel = null;
-        FileLock lock = null;
+    private static FolderLock lock(Path folder, LockHolder holder) throws IOException {
+        FileChannel channel =
+                FileChannel.open(folder.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
-            channel = FileChannel.open(folder.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            lock = channel.tryLock();
-            return lock == null ? null : channel;
-        } finally {
-            if (lock == null) {
-                OURS.remove(folder);
-                if (channel != null) {
-                    channel.close();
-                }
+            if (channel.tryLock() == null) {
+                throw refused(folder);
             }
+            holder.write(folder);
+            return new FolderLock(folder, channel);
+        } catch (IOException | RuntimeException e) {
+            channel.close();
+            throw e;
         }
     }
 

@@ -15,6 +15,7 @@ import pippinry.model.StoreFailed;
 import pippinry.store.internal.kept.Keeping;
 import pippinry.store.internal.kept.Kept;
 import pippinry.store.internal.kept.StoreFolder;
+import pippinry.store.internal.kept.Touched;
 import pippinry.store.internal.ledger.Backup;
 import pippinry.store.internal.ledger.Disk;
 import pippinry.store.internal.ledger.Edits;
@@ -66,7 +67,7 @@ final class FolderOpening {
     private LedgerStore begin(FolderLock lock) throws IOException {
         Files.writeString(folder.resolve("about.txt"), About.TEXT);
         Ledger ledger = new LedgerOpening(folder, disk, clock).create();
-        return store(lock, ledger, Program.empty(), new StoreFolder(folder, setAside()));
+        return with(ledger, () -> store(lock, ledger, Program.empty(), new StoreFolder(folder, setAside())));
     }
 
     ProgramStore open() {
@@ -98,15 +99,28 @@ final class FolderOpening {
     }
 
     private interface Opening {
+        LedgerStore open() throws IOException;
+    }
+
+    private interface LockedOpening {
         LedgerStore open(FolderLock lock) throws IOException;
     }
 
-    private LedgerStore locked(Opening opening) throws IOException {
+    private LedgerStore locked(LockedOpening opening) throws IOException {
         FolderLock lock = FolderLock.take(folder, LockHolder.thisProcess(clock.instant()));
+        return with(lock, () -> opening.open(lock));
+    }
+
+    /** What is open stays so with the store, and is closed if that does not come about. */
+    private static <C extends AutoCloseable> LedgerStore with(C open, Opening opening) throws IOException {
         try {
-            return opening.open(lock);
+            return opening.open();
         } catch (IOException | RuntimeException | Error e) {
-            lock.close();
+            try {
+                open.close();
+            } catch (Exception again) {
+                e.addSuppressed(again);
+            }
             throw e;
         }
     }
@@ -119,19 +133,21 @@ final class FolderOpening {
             LedgerOpening opening = new LedgerOpening(folder, disk, clock);
             Ledger ledger = opening.open();
             notices.addAll(opening.notices());
-            Optional<Kept> kept = loading.join();
-            return kept.isPresent() && agrees(kept.get(), ledger)
-                    ? store(lock, ledger, kept.get().program(), store)
-                    : rebuilt(
-                            lock,
-                            ledger,
-                            store,
-                            kept.map(found -> disagreement(found, ledger)).orElse(store.amiss()));
+            return with(ledger, () -> open(lock, ledger, store, loading.join()));
         } catch (IOException | RuntimeException | Error e) {
             loading.join();
             store.close();
             throw e;
         }
+    }
+
+    private LedgerStore open(FolderLock lock, Ledger ledger, StoreFolder store, Optional<Kept> kept)
+            throws IOException {
+        if (kept.isPresent() && agrees(kept.get(), ledger)) {
+            return store(lock, ledger, kept.get().program(), store);
+        }
+        String why = kept.map(found -> disagreement(found, ledger)).orElse(store.amiss());
+        return rebuilt(lock, ledger, store, why);
     }
 
     private static boolean agrees(Kept kept, Ledger ledger) {
@@ -157,11 +173,11 @@ final class FolderOpening {
     }
 
     private LedgerStore store(FolderLock lock, Ledger ledger, Program from, StoreFolder store) {
-        Program now = new Replay(ledger, from).to(ledger.last());
+        Touched behind = new Touched();
+        Program now = new Replay(ledger, from, changes -> behind.add(from, changes)).to(ledger.last());
         Keeping keeping = new Keeping(store, "pippinry-store " + folder.getFileName());
         if (now.edit() > from.edit()) {
-            // Simpler than listing what changed, and rare: the last process did not close the program.
-            keeping.oweAll(now, ledger.edit(now.edit()).sum());
+            keeping.owe(now, ledger.edit(now.edit()).sum(), behind);
         }
         keeping.start();
         Background background = new Background(keeping, new Backup(folder, disk, setAside()), notices);

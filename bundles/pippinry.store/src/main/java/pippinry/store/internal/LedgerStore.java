@@ -20,6 +20,7 @@ import pippinry.model.StoreFailed;
 import pippinry.store.internal.ledger.EditHead;
 import pippinry.store.internal.ledger.Entry;
 import pippinry.store.internal.ledger.Ledger;
+import pippinry.store.internal.ledger.NotWritable;
 
 /** A program open to be changed: each edit is checked, written to the ledger, and only then seen by anybody. */
 final class LedgerStore implements ProgramStore {
@@ -28,6 +29,7 @@ final class LedgerStore implements ProgramStore {
     private final Clock clock;
     private final Ledger ledger;
     private final History history;
+    private final Past past;
     private final Background background;
     private final Announcement announcement;
     private final FolderLock lock;
@@ -46,6 +48,7 @@ final class LedgerStore implements ProgramStore {
         this.clock = clock;
         this.ledger = ledger;
         this.history = new History(ledger);
+        this.past = new Past(ledger, history);
         this.background = background;
         this.announcement = announcement;
         this.lock = lock;
@@ -69,7 +72,7 @@ final class LedgerStore implements ProgramStore {
 
     @Override
     public Program asOf(LocalDate day) {
-        return new Past(ledger, history).asOf(day, clock.getZone(), now);
+        return past.asOf(day, clock.getZone(), now);
     }
 
     @Override
@@ -113,19 +116,46 @@ final class LedgerStore implements ProgramStore {
         return write(author, reason, OptionalLong.of(edit), outcome);
     }
 
-    private HistoryLine write(String author, String reason, OptionalLong takesBack, Outcome outcome) {
+    private HistoryLine write(String author, String reason, OptionalLong takesBack, Outcome outcome)
+            throws EditRefused {
         if (closed) {
             throw new StoreFailed("The program in " + folder + " is closed. Open it again.");
         }
         Program next = outcome.program();
         List<Settled<?>> changes = outcome.changes();
         EditHead head = new EditHead(next.edit(), next.time(), author, reason, changes.size(), takesBack);
-        Entry entry = ledger.append(head, changes);
+        Entry entry = append(head, changes);
+        boolean newDay = !day(next.time()).equals(day(now.time()));
         now = next;
         background.changed(next, entry.sum(), changes);
-        HistoryLine line = history.line(entry.head().number());
-        announcement.changed(line, changes);
+        if (newDay) {
+            background.backUp(ledger.end());
+        }
+        return announced(history.line(head.number()), changes);
+    }
+
+    private Entry append(EditHead head, List<Settled<?>> changes) throws EditRefused {
+        try {
+            return ledger.append(head, changes);
+        } catch (NotWritable e) {
+            throw new EditRefused(
+                    List.of(new Fault(-1, e.table(), e.key(), e.column(), e.text(), "this holds " + e.getMessage())));
+        }
+    }
+
+    /** The edit is on disk: whoever is told of it cannot make it fail any more. */
+    private HistoryLine announced(HistoryLine line, List<Settled<?>> changes) {
+        try {
+            announcement.changed(line, changes);
+        } catch (RuntimeException e) {
+            background.notice("Edit " + line.number() + " is on file, but what shows it was not told: " + e.getMessage()
+                    + ". Open the program again to see it everywhere.");
+        }
         return line;
+    }
+
+    private LocalDate day(Instant time) {
+        return time.atZone(clock.getZone()).toLocalDate();
     }
 
     /** Never before the last edit, even when somebody set the clock back. */

@@ -20,6 +20,7 @@ final class ReadStore implements ProgramStore {
     private final Clock clock;
     private final Edits edits;
     private final History history;
+    private final Past past;
     private final Program now;
     private final List<String> notices;
 
@@ -28,6 +29,7 @@ final class ReadStore implements ProgramStore {
         this.clock = clock;
         this.edits = edits;
         this.history = new History(edits);
+        this.past = new Past(edits, history);
         this.now = new Replay(edits, Program.empty()).to(edits.last());
         this.notices = List.copyOf(notices);
     }
@@ -49,7 +51,7 @@ final class ReadStore implements ProgramStore {
 
     @Override
     public Program asOf(LocalDate day) {
-        return new Past(edits, history).asOf(day, clock.getZone(), now);
+        return past.asOf(day, clock.getZone(), now);
     }
 
     @Override

@@ -3,6 +3,7 @@ package pippinry.store.internal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import pippinry.model.Program;
 import pippinry.model.Settled;
 import pippinry.store.internal.ledger.EditHead;
@@ -18,9 +19,16 @@ final class Replay {
     private final Edits edits;
     private final EditReader reader;
     private final List<Settled<?>> waiting = new ArrayList<>();
+    private final Consumer<List<Settled<?>>> watcher;
     private Program program;
 
     Replay(Edits edits, Program from) {
+        this(edits, from, changes -> {});
+    }
+
+    /** @param watcher is shown all changes on the way */
+    Replay(Edits edits, Program from, Consumer<List<Settled<?>>> watcher) {
+        this.watcher = watcher;
         this.edits = edits;
         this.reader = new EditReader(edits.folder());
         this.program = from;
@@ -47,6 +55,7 @@ final class Replay {
 
     private void settle(EditHead at) {
         program = program.with(waiting, at.number(), at.time());
+        watcher.accept(waiting);
         waiting.clear();
     }
 
@@ -59,12 +68,13 @@ final class Replay {
     }
 
     private void takeBack(Entry edit) {
-        List<Settled<?>> changes = reader.changes(edit);
-        for (int i = changes.size() - 1; i >= 0; i--) {
-            waiting.add(changes.get(i).reversed());
-        }
-        if (waiting.size() >= AT_ONCE) {
-            settle(edit.head());
-        }
+        reader.readBackwards(edit, (head, changes) -> {
+            for (int i = changes.size() - 1; i >= 0; i--) {
+                waiting.add(changes.get(i).reversed());
+            }
+            if (waiting.size() >= AT_ONCE) {
+                settle(head);
+            }
+        });
     }
 }

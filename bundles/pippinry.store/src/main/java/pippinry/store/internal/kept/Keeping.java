@@ -43,9 +43,9 @@ public final class Keeping implements AutoCloseable {
         notifyAll();
     }
 
-    /** All of the program is to be written. */
-    public synchronized void oweAll(Program program, int sum) {
-        owed = Optional.of(new Owed(program, sum, Touched.all(program)));
+    /** The same for what was touched since it was written last. */
+    public synchronized void owe(Program program, int sum, Touched touched) {
+        owed = Optional.of(new Owed(program, sum, touched));
         notifyAll();
     }
 

@@ -15,7 +15,7 @@ import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 
 /** Which blocks of which tables may differ from what was written last; tables by their place in {@code Kinds.ALL}. */
-final class Touched {
+public final class Touched {
 
     private static final Map<Kind<?>, Integer> PLACES = new IdentityHashMap<>();
 
@@ -27,7 +27,7 @@ final class Touched {
             Stream.generate(BitSet::new).limit(Kinds.ALL.size()).toList();
 
     /** Every block that the program has or had. */
-    static Touched all(Program program) {
+    public static Touched all(Program program) {
         Touched all = new Touched();
         for (int place = 0; place < Kinds.ALL.size(); place++) {
             Table<?> table = program.table(Kinds.ALL.get(place));
@@ -36,7 +36,8 @@ final class Touched {
         return all;
     }
 
-    void add(Program program, List<Settled<?>> changes) {
+    /** @param program any version of it; only the sort of its tables counts */
+    public void add(Program program, List<Settled<?>> changes) {
         for (Settled<?> change : changes) {
             int block = blockOf(program.table(change.kind()), change.id());
             blocks.get(PLACES.get(change.kind())).set(block);

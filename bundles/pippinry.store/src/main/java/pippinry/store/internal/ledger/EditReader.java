@@ -1,6 +1,7 @@
 package pippinry.store.internal.ledger;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import pippinry.model.Settled;
@@ -39,6 +40,35 @@ public final class EditReader {
             readSegment(edits.subList(done, end), taker);
             done = end;
         }
+    }
+
+    /** Reads the pieces of the edit from the last to the first; within a piece the changes stand in their order. */
+    public void readBackwards(Entry edit, Taker taker) {
+        Path file = folder.file(edit.segment());
+        try {
+            List<Long> offsets = offsets(edit, file);
+            for (int i = offsets.size() - 1; i >= 0; i--) {
+                try (RawLines raw = new RawLines(file, offsets.get(i))) {
+                    raw.next();
+                    takeLine(edit, read(edit, raw), taker);
+                }
+            }
+        } catch (IOException e) {
+            throw Trouble.with("The ledger could not be read", file, e);
+        }
+    }
+
+    private List<Long> offsets(Entry edit, Path file) throws IOException {
+        List<Long> offsets = new ArrayList<>();
+        try (RawLines raw = new RawLines(file, edit.offset())) {
+            boolean more = true;
+            while (more && raw.next()) {
+                offsets.add(raw.offset());
+                Line line = parser.head(raw.bytes(), raw.from(), raw.to());
+                more = line instanceof Line.Begin || line instanceof Line.Part;
+            }
+        }
+        return offsets;
     }
 
     private void readSegment(List<Entry> edits, Taker taker) {

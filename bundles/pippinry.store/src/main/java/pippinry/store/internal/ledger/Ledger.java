@@ -83,9 +83,10 @@ public final class Ledger implements Edits, AutoCloseable {
      * Writes the edit down; it is on disk when this returns.
      *
      * @throws StoreFailed if it was not written; nothing of it is then in the ledger
+     * @throws NotWritable if it holds half of a character; nothing of it is then in the ledger
      */
     public synchronized Entry append(EditHead head, List<Settled<?>> changes) {
-        if (doubtful) {
+        if (doubtful || head.number() != edits.size() + 1L) {
             throw new StoreFailed("An earlier write to the ledger failed and it is not certain what reached the disk ("
                     + folder.path()
                     + "). Close the program and open it again: what is on disk is then read and checked.");
@@ -93,14 +94,31 @@ public final class Ledger implements Edits, AutoCloseable {
         beginNextIfFull(head.time());
         long start = file.length();
         int sumBefore = file.sum();
+        // Cleared only when it is known what the disk holds; so it stays when memory runs out half way, too.
+        doubtful = true;
         try {
             write(head, changes);
         } catch (IOException | RuntimeException e) {
-            throw failed(head, start, sumBefore, e);
+            cutBack(start, sumBefore, e);
+            throw e instanceof NotWritable text ? text : failed(head, e);
         }
         Entry entry = new Entry(head, segment, start, file.sum());
         edits.add(entry);
+        doubtful = false;
         return entry;
+    }
+
+    private StoreFailed failed(EditHead head, Exception cause) {
+        return Trouble.with("Edit " + head.number() + " was not written", folder.file(segment), cause);
+    }
+
+    private void cutBack(long start, int sumBefore, Exception cause) {
+        try {
+            file.cutTo(start, sumBefore);
+            doubtful = cause instanceof NotForced;
+        } catch (IOException e) {
+            cause.addSuppressed(e);
+        }
     }
 
     private void write(EditHead head, List<Settled<?>> changes) throws IOException {
@@ -123,24 +141,22 @@ public final class Ledger implements Edits, AutoCloseable {
         file.append(LineWriter.commit(head.number(), parts));
     }
 
-    /** After a failed force nobody knows what the disk holds: the system may have dropped the pages and forgotten it. */
-    private void force() throws IOException {
+    private void force() throws NotForced {
         try {
             file.force();
         } catch (IOException e) {
-            doubtful = true;
-            throw e;
+            throw new NotForced(e);
         }
     }
 
-    private StoreFailed failed(EditHead head, long start, int sumBefore, Exception cause) {
-        try {
-            file.cutTo(start, sumBefore);
-        } catch (IOException e) {
-            doubtful = true;
-            cause.addSuppressed(e);
+    /** After this nobody knows what the disk holds: the system may have dropped the pages and forgotten it. */
+    private static final class NotForced extends IOException {
+
+        private static final long serialVersionUID = 1;
+
+        NotForced(IOException cause) {
+            super(cause.getMessage(), cause);
         }
-        return Trouble.with("Edit " + head.number() + " was not written", folder.file(segment), cause);
     }
 
     private void beginNextIfFull(Instant time) {

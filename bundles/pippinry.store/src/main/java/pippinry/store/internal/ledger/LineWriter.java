@@ -71,8 +71,8 @@ final class LineWriter {
     private static void head(JsonGenerator json, String what, EditHead head) throws IOException {
         json.writeNumberField(what, head.number());
         json.writeStringField("time", head.time().toString());
-        json.writeStringField("author", head.author());
-        json.writeStringField("reason", head.reason());
+        json.writeStringField("author", writable("author", head.author()));
+        json.writeStringField("reason", writable("reason", head.reason()));
         json.writeNumberField("records", head.records());
         if (head.takesBack().isPresent()) {
             json.writeNumberField("takes_back", head.takesBack().getAsLong());
@@ -104,6 +104,9 @@ final class LineWriter {
         json.writeObjectFieldStart(name);
         for (Column column : kind.columns()) {
             String text = kind.cell(row.get(), column);
+            if (!isWritable(text)) {
+                throw new NotWritable(kind.table(), kind.keyOf(row.get()).orElse(""), column.name(), text);
+            }
             if (!text.isEmpty()) {
                 json.writeStringField(column.name(), text);
             }
@@ -111,15 +114,18 @@ final class LineWriter {
         json.writeEndObject();
     }
 
-    /** Whether JSON in UTF-8 can hold the text: it has no half of a character. */
-    static boolean isWritable(String text) {
+    private static String writable(String column, String text) {
+        if (!isWritable(text)) {
+            throw new NotWritable("history", "", column, text);
+        }
+        return text;
+    }
+
+    /** Whether UTF-8 can hold the text: each half of a character has its other half. */
+    private static boolean isWritable(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isSurrogate(c)) {
-                boolean pair = Character.isHighSurrogate(c)
-                        && i + 1 < text.length()
-                        && Character.isLowSurrogate(text.charAt(i + 1));
-                if (!pair) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                if (i + 1 == text.length() || !Character.isSurrogatePair(text.charAt(i), text.charAt(i + 1))) {
                     return false;
                 }
                 i++;
