@@ -6,11 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static pippinry.store.internal.Rows.genotype;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -208,14 +212,162 @@ class LedgerStoreTest {
 
     @Test
     void eachEditIsAnnouncedOnceItIsOnFile() throws Exception {
+        List<Long> heard = new ArrayList<>();
+        folder.announced = (edit, changes) -> heard.add(edit.number());
         try (ProgramStore store = folder.create()) {
             put(store, "FIE", "Fiesta");
             assertThrows(EditRefused.class, () -> put(store, "26-001-001", "no", "NOBODY"));
             store.undo("IN");
         }
-        assertEquals(
-                List.of(1L, 2L),
-                folder.announced.stream().map(HistoryLine::number).toList());
+        assertEquals(List.of(1L, 2L), heard);
+    }
+
+    @Test
+    void whoCannotBeToldOfAnEditDoesNotMakeItFail() throws Exception {
+        folder.announced = (edit, changes) -> {
+            throw new IllegalStateException("the bus has stopped");
+        };
+        try (ProgramStore store = folder.create()) {
+            assertEquals(1, put(store, "FIE", "Fiesta").number());
+            assertEquals(1, store.now().edit());
+            assertTrue(store.notices().get(0).contains("the bus has stopped"));
+        }
+    }
+
+    @Test
+    void anInterruptedThreadWritesItsEditAllTheSame() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            Thread.currentThread().interrupt();
+            put(store, "FIE", "Fiesta");
+            assertTrue(Thread.interrupted());
+            put(store, "ELS", "Elstar");
+        }
+        try (ProgramStore store = folder.open()) {
+            assertEquals(2, store.now().edit());
+            assertEquals(List.of(), store.notices());
+        }
+    }
+
+    @Test
+    void halfACharacterIsRefusedAndNothingWritten() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            EditRefused refused = assertThrows(EditRefused.class, () -> put(store, "FIE", "Fies\ud83cta"));
+            assertEquals("name", refused.faults().get(0).column());
+            assertEquals("FIE", refused.faults().get(0).key());
+            assertEquals(1, put(store, "FIE", "Fiesta 🍎 \u2028\n\"").number());
+        }
+        try (ProgramStore store = folder.openToRead()) {
+            assertEquals("Fiesta 🍎 \u2028\n\"", name(store.now(), "FIE"));
+        }
+    }
+
+    @Test
+    void anOldSnapshotReadsTheSameAfterTenThousandEdits() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            store.apply(Edit.by("IN", "score")
+                    .put(Kinds.SCORES, Rows.score("FIE", "brix", "12.5"))
+                    .done());
+            Program old = store.now();
+            List<?> before = List.of(
+                    old.table(Kinds.GENOTYPES).rows(), old.table(Kinds.SCORES).rows());
+            for (int i = 0; i < 10_000; i++) {
+                store.apply(Edit.by("IN", "edit")
+                        .put(Kinds.GENOTYPES, genotype(i % 3 == 0 ? "FIE" : "G_" + i % 700, "name " + i))
+                        .replace(Kinds.SCORES, 0, Rows.score("FIE", "brix", "1" + i % 10))
+                        .put(Kinds.SCORES, Rows.score("FIE", "acid", Integer.toString(i)))
+                        .done());
+            }
+            assertEquals(10_002, store.now().edit());
+            assertEquals(
+                    before,
+                    List.of(
+                            old.table(Kinds.GENOTYPES).rows(),
+                            old.table(Kinds.SCORES).rows()));
+            assertEquals("Fiesta", name(old, "FIE"));
+            assertEquals(1, old.table(Kinds.SCORES).citing("FIE").size());
+        }
+    }
+
+    @Test
+    void theFirstEditOfADayBringsTheBackupUp() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            put(store, "ELS", "Elstar");
+            folder.pass(Duration.ofDays(1));
+            put(store, "GD", "Golden Delicious");
+            Path backup = folder.path.resolve("backup/000001.jsonl");
+            Path ledger = folder.path.resolve("ledger/000001.jsonl");
+            for (int patience = 0; patience < 200 && !sameLength(backup, ledger); patience++) {
+                Thread.sleep(20);
+            }
+            assertEquals(-1, Files.mismatch(backup, ledger));
+        }
+    }
+
+    private static boolean sameLength(Path backup, Path ledger) throws IOException {
+        return Files.exists(backup) && Files.size(backup) == Files.size(ledger);
+    }
+
+    @Test
+    void anEditThatTakesBackALargeOneAndTheDayBeforeIt() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            folder.pass(Duration.ofDays(1));
+            Edit.Draft draft = Edit.by("IN", "many");
+            for (int i = 0; i < 3_100; i++) {
+                draft.put(Kinds.SCORES, Rows.score("FIE", "brix", Integer.toString(i % 100)));
+            }
+            // The same row in two parts of the ledger: only from the last back does it come to what it was.
+            draft.put(Kinds.GENOTYPES, genotype("FIE", "Fiesta, again"));
+            draft.put(Kinds.GENOTYPES, genotype("ELS", "Elstar"));
+            for (int i = 0; i < 1_500; i++) {
+                draft.put(Kinds.SCORES, Rows.score("FIE", "acid", Integer.toString(i % 100)));
+            }
+            draft.put(Kinds.GENOTYPES, genotype("FIE", "Fiesta, once more"));
+            store.apply(draft.done());
+            Program full = store.now();
+            assertEquals("Fiesta", name(store.asOf(LocalDate.of(2026, 3, 27)), "FIE"));
+            store.undo("IN");
+            assertEquals("Fiesta", name(store.now(), "FIE"));
+            assertEquals(0, store.now().table(Kinds.SCORES).size());
+            store.redo("IN");
+            assertEquals(
+                    full.table(Kinds.SCORES).rows(),
+                    store.now().table(Kinds.SCORES).rows());
+            assertEquals(4, store.history().size());
+        }
+    }
+
+    @Test
+    void aReadOnlyFolderIsRefusedWithWhatToDo() throws Exception {
+        Assumptions.assumeFalse("root".equals(System.getProperty("user.name")), "root may write everywhere");
+        folder.create().close();
+        folder.path.toFile().setWritable(false);
+        folder.path.resolve("lock").toFile().setWritable(false);
+        try {
+            String refused = assertThrows(StoreFailed.class, folder::open).getMessage();
+            assertTrue(refused.contains("the right to write"), refused);
+            folder.openToRead().close();
+        } finally {
+            folder.path.toFile().setWritable(true);
+        }
+    }
+
+    @Test
+    void aMissingFolderIsNamed() {
+        String refused = assertThrows(StoreFailed.class, folder::open).getMessage();
+        assertTrue(refused.contains(folder.path.toString()), refused);
+    }
+
+    @Test
+    void aClosedProgramTakesNoMoreEdits() throws Exception {
+        ProgramStore store = folder.create();
+        put(store, "FIE", "Fiesta");
+        store.close();
+        store.close();
+        assertThrows(StoreFailed.class, () -> put(store, "ELS", "Elstar"));
+        assertEquals("Fiesta", name(store.now(), "FIE"));
     }
 
     @Test

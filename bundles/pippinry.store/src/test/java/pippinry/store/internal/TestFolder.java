@@ -6,9 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
-import pippinry.model.HistoryLine;
 import pippinry.model.ProgramStore;
 import pippinry.store.internal.ledger.LazyDisk;
 
@@ -16,7 +13,7 @@ import pippinry.store.internal.ledger.LazyDisk;
 final class TestFolder extends Clock {
 
     final Path path;
-    final List<HistoryLine> announced = new ArrayList<>();
+    Announcement announced = (edit, changes) -> {};
     private Instant now = Instant.parse("2026-03-27T10:00:00Z");
 
     TestFolder(Path path) {
@@ -36,7 +33,7 @@ final class TestFolder extends Clock {
     }
 
     private FolderOpening opening() {
-        return new FolderOpening(path, this, new LazyDisk(), (edit, changes) -> announced.add(edit));
+        return new FolderOpening(path, this, new LazyDisk(), announced);
     }
 
     void pass(Duration time) {
