@@ -1,9 +1,13 @@
 package pippinry.story.internal.check;
 
+import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import pippinry.model.Program;
 import pippinry.model.Row;
 import pippinry.model.record.CellRefused;
+import pippinry.model.record.Column;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
 
@@ -18,10 +22,11 @@ final class Rereading implements Check {
     }
 
     private static <T extends Record> void lookAt(Program program, Kind<T> kind, Consumer<Finding> found) {
+        Map<String, Column> columns =
+                kind.columns().stream().collect(Collectors.toMap(Column::name, Function.identity()));
         program.table(kind).forEach(row -> {
             try {
-                T read = kind.read(
-                        name -> kind.cell(row.value(), kind.column(name).orElseThrow()));
+                T read = kind.read(name -> kind.cell(row.value(), columns.get(name)));
                 if (!read.equals(row.value())) {
                     found.accept(Finding.fault(
                             kind.table(), key(kind, row), "", "", "written and read again it is another record"));
