@@ -1,6 +1,7 @@
 package pippinry.traits;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -21,8 +22,8 @@ public final class AlleleSeries {
 
     private AlleleSeries(String name, Map<String, SAllele> alleles, Map<String, Double> frequencies) {
         this.name = name;
-        this.alleles = new TreeMap<>(alleles);
-        this.frequencies = new TreeMap<>(frequencies);
+        this.alleles = Collections.unmodifiableMap(new TreeMap<>(alleles));
+        this.frequencies = Collections.unmodifiableMap(new TreeMap<>(frequencies));
     }
 
     /** A series about which nothing is on file: any name is taken for an ordinary allele. */
@@ -65,7 +66,7 @@ public final class AlleleSeries {
 
     /** How common each allele is; empty when that is not known. */
     public Map<String, Double> frequencies() {
-        return Map.copyOf(frequencies);
+        return frequencies;
     }
 
     /**

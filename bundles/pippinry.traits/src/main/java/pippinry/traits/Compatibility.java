@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the S-alleles of two genotypes say about crossing them, the first as seed parent.
@@ -66,29 +67,43 @@ public final class Compatibility {
         Unknowns unknowns = Unknowns.weighed(List.of(seed, pollen));
         boolean weighted = unknowns.weighted();
         Map<Fertility, Double> cases = new EnumMap<>(Fertility.class);
-        Map<String, Double> offspring = new TreeMap<>(BY_NAME);
+        double[][] offspring = new double[seed.ploidy()][pollen.ploidy()];
         double share = 0;
         for (Unknowns.Filled way : unknowns.ways()) {
             PollenTest test =
                     new PollenTest(way.genotypes().get(0), way.genotypes().get(1));
             cases.merge(test.fertility(), way.weight(), Double::sum);
             share += way.weight() * test.share();
-            if (!seed.triploid() && !pollen.triploid()) {
-                test.addOffspring(seed.alleles(), pollen.alleles(), way.weight(), offspring);
-            }
+            test.addOffspring(way.weight(), offspring);
         }
         boolean known = weighted || cases.size() == 1;
         return new Compatibility(
                 cases,
                 weighted,
                 known ? share : Double.NaN,
-                weighted ? scaled(offspring) : Map.of(),
+                weighted ? shares(seed, pollen, offspring) : Map.of(),
                 notes(seed, pollen));
     }
 
-    private static Map<String, Double> scaled(Map<String, Double> offspring) {
-        double total = offspring.values().stream().mapToDouble(x -> x).sum();
-        offspring.replaceAll((genotype, share) -> share / total);
+    /** Genotypes under the names their alleles were written with; none where a parent is triploid. */
+    private static Map<String, Double> shares(SGenotype seed, SGenotype pollen, double[][] sums) {
+        Map<String, Double> offspring = new TreeMap<>(BY_NAME);
+        double total = 0;
+        for (int i = 0; i < sums.length && !seed.triploid() && !pollen.triploid(); i++) {
+            for (int j = 0; j < sums[i].length; j++) {
+                String genotype = Stream.of(
+                                seed.alleles().get(i), pollen.alleles().get(j))
+                        .sorted()
+                        .map(SAllele::name)
+                        .collect(Collectors.joining("/"));
+                if (sums[i][j] > 0) {
+                    offspring.merge(genotype, sums[i][j], Double::sum);
+                    total += sums[i][j];
+                }
+            }
+        }
+        double all = total;
+        offspring.replaceAll((genotype, share) -> share / all);
         return offspring;
     }
 

@@ -2,9 +2,6 @@ package pippinry.traits;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Which pollen grains a style lets through, with every allele known. */
 final class PollenTest {
@@ -43,18 +40,14 @@ final class PollenTest {
     }
 
     /**
-     * Adds the seedlings' genotypes with their shares, each parent's alleles under the names they were written with.
+     * Adds the seedlings' shares.
      *
-     * @param styleNames the seed parent's alleles as written, in the order of the style
+     * @param sums by the place of the egg's allele in the style and of the grain's in the pollen parent
      */
-    void addOffspring(List<SAllele> styleNames, List<SAllele> pollenNames, double weight, Map<String, Double> sums) {
-        for (SAllele egg : styleNames) {
-            for (int i : through) {
-                String genotype = Stream.of(egg, pollenNames.get(i))
-                        .sorted()
-                        .map(SAllele::name)
-                        .collect(Collectors.joining("/"));
-                sums.merge(genotype, weight / (styleNames.size() * through.size()), Double::sum);
+    void addOffspring(double weight, double[][] sums) {
+        for (double[] row : sums) {
+            for (int grain : through) {
+                row[grain] += weight / (style.size() * through.size());
             }
         }
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import pippinry.model.Edit;
 import pippinry.model.EditRefused;
 import pippinry.model.Program;
+import pippinry.model.number.CheckCharacter;
 import pippinry.model.record.CellRefused;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
@@ -15,6 +16,11 @@ import pippinry.model.record.Kinds;
 public final class TestProgram {
 
     private final Edit.Draft draft = Edit.by("IN", "test");
+
+    /** A code made from the wish that may stand on a tag. */
+    public static String code(String wish) {
+        return CheckCharacter.of(wish) == CheckCharacter.STAR ? wish + "X" : wish;
+    }
 
     /** Adds rows of a table; the first line is the header. */
     public TestProgram table(String name, String... lines) {

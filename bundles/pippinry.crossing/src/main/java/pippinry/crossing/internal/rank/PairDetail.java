@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pippinry.crossing.internal.genes.GeneBook;
 import pippinry.crossing.internal.genes.GeneticGoal;
@@ -25,12 +26,13 @@ import pippinry.statistics.proportions.KnownShare;
 import pippinry.statistics.proportions.MixedShare;
 import pippinry.statistics.proportions.Share;
 import pippinry.statistics.proportions.TrialsNeeded;
+import pippinry.traits.CropPack;
 
 /** Completes the pairs that are shown: shares with their doubt, seedlings, flowers, and the reasons in words. */
 final class PairDetail {
 
     private static final int MOST_CASES = 400;
-    private static final int MOST_SEEDLINGS = 100_000;
+    private static final int MOST_SEEDLINGS = 5_000;
 
     private final GeneBook genes;
     private final RateBook rates;
@@ -38,37 +40,35 @@ final class PairDetail {
     private final PairReasons reasons;
     private final Map<String, Optional<Flowers>> flowers = new HashMap<>();
 
-    PairDetail(Program program, GeneBook genes, RateBook rates, Wishes wishes) {
+    PairDetail(Program program, GeneBook genes, RateBook rates, Wishes wishes, Optional<CropPack> pack) {
         this.genes = genes;
         this.rates = rates;
         this.wishes = wishes;
-        this.reasons = new PairReasons(program, genes, rates, wishes);
+        this.reasons = new PairReasons(program, genes, rates, wishes, pack);
     }
 
     RankedPair complete(Draft draft, int rank) {
         Map<SeedlingShares, Double> cases = genes.cases(draft.seedParent(), draft.pollenParent(), MOST_CASES);
-        List<GoalShare> goals = goals(draft, cases);
-        Optional<Share> share =
-                draft.toldMusts() == 0 ? Optional.empty() : Optional.of(mixed(cases, draft.toldMusts()));
-        OptionalLong seedlings = share.map(some -> TrialsNeeded.atLeast(wishes.atLeast(), some, wishes.sure()))
-                .orElse(OptionalLong.empty());
-        int raised = raised(share, seedlings);
-        Optional<Flowers> needed = flowers(draft, raised);
+        Optional<Share> share = draft.told() ? Optional.of(mixed(cases, draft)) : Optional.empty();
+        OptionalLong seedlings = share.map(this::needed).orElse(OptionalLong.empty());
+        int planned = seedlings.isPresent() ? (int) seedlings.getAsLong() : wishes.family();
         RankedPair pair = new RankedPair(
                 draft.seedParent(),
                 draft.pollenParent(),
                 draft.match(),
                 share.map(some -> OptionalDouble.of(some.mean())).orElse(OptionalDouble.empty()),
-                goals,
+                goals(draft, cases),
+                draft.quantities(),
                 draft.inbreeding().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 draft.bloomGap(),
                 seedlings,
-                needed,
+                planned,
+                flowers(draft, planned),
                 draft.worth(),
                 draft.factors(),
                 rank,
                 List.of());
-        return reasons.add(pair, raised);
+        return reasons.add(pair);
     }
 
     /** The pair as far as judging it has told. */
@@ -77,13 +77,15 @@ final class PairDetail {
                 draft.seedParent(),
                 draft.pollenParent(),
                 draft.match(),
-                draft.toldMusts() == 0
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(draft.shares().ofAll(draft.toldMusts())),
+                draft.told()
+                        ? OptionalDouble.of(draft.shares().ofAll(draft.toldMusts()) * draft.shareByRecords())
+                        : OptionalDouble.empty(),
                 List.of(),
+                draft.quantities(),
                 draft.inbreeding().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 draft.bloomGap(),
                 OptionalLong.empty(),
+                0,
                 Optional.empty(),
                 draft.worth(),
                 draft.factors(),
@@ -91,12 +93,10 @@ final class PairDetail {
                 List.of());
     }
 
-    /** Seedlings to plan for: those that the share asks for, else a family; nothing when the share is hopeless. */
-    private int raised(Optional<Share> share, OptionalLong seedlings) {
-        if (share.isEmpty()) {
-            return wishes.family();
-        }
-        return seedlings.isPresent() && seedlings.getAsLong() <= MOST_SEEDLINGS ? (int) seedlings.getAsLong() : 0;
+    /** Seedlings for the wished certainty; empty when numbers alone cannot give it. */
+    private OptionalLong needed(Share share) {
+        OptionalLong needed = TrialsNeeded.atLeast(wishes.atLeast(), share, wishes.sure());
+        return needed.isPresent() && needed.getAsLong() <= MOST_SEEDLINGS ? needed : OptionalLong.empty();
     }
 
     private List<GoalShare> goals(Draft draft, Map<SeedlingShares, Double> cases) {
@@ -141,19 +141,24 @@ final class PairDetail {
         return genes.dosages(genotype).get(locus).told();
     }
 
-    private static Share mixed(Map<SeedlingShares, Double> cases, int musts) {
-        if (cases.size() == 1) {
-            return new KnownShare(cases.keySet().iterator().next().ofAll(musts));
-        }
+    /** The share in every case of the parents' genes and of the doubt about their records. */
+    private static Share mixed(Map<SeedlingShares, Double> cases, Draft draft) {
+        Map<Double, Double> byShare = new TreeMap<>();
         double total = cases.values().stream().mapToDouble(chance -> chance).sum();
-        return new MixedShare(cases.entrySet().stream()
-                .map(some -> new MixedShare.Case(
-                        some.getValue() / total, new KnownShare(some.getKey().ofAll(musts))))
-                .toList());
+        cases.forEach((some, chance) -> byShare.merge(some.ofAll(draft.toldMusts()), chance / total, Double::sum));
+        Map<Double, Double> byRecords = DoubtOfRecords.shares(draft.quantities());
+        if (byShare.size() * byRecords.size() == 1) {
+            return new KnownShare(byShare.keySet().iterator().next()
+                    * byRecords.keySet().iterator().next());
+        }
+        List<MixedShare.Case> all = new ArrayList<>();
+        byShare.forEach((genes, chance) -> byRecords.forEach(
+                (records, weight) -> all.add(new MixedShare.Case(chance * weight, new KnownShare(genes * records)))));
+        return new MixedShare(all);
     }
 
     private Optional<Flowers> flowers(Draft draft, int seedlings) {
-        if (!rates.complete() || seedlings == 0) {
+        if (!rates.complete()) {
             return Optional.empty();
         }
         boolean triploid = genes.ploidy(draft.pollenParent()) == 3;

@@ -12,6 +12,7 @@ import java.util.function.DoubleConsumer;
 import pippinry.crossing.internal.bloom.BloomFit;
 import pippinry.crossing.internal.genes.GeneBook;
 import pippinry.crossing.internal.genes.MapFunction;
+import pippinry.crossing.internal.quantity.QuantityBook;
 import pippinry.crossing.internal.rates.RateBook;
 import pippinry.model.Program;
 import pippinry.model.ask.Relationship;
@@ -38,18 +39,22 @@ public final class PairRanking {
 
     private final Map<String, Draft> judged = new HashMap<>();
     private final Program program;
+    private final Optional<CropPack> pack;
     private final Wishes wishes;
     private final Candidates candidates;
     private final GeneBook genes;
     private final RateBook rates;
+    private final QuantityBook quantities;
     private final Optional<Relationship> relationship;
     private final Worth worth;
     private final Map<String, Compatibility> compatibilities = new HashMap<>();
+    private final Map<Code<Genotype>, Double> inbreedings = new HashMap<>();
     private final List<String> notes = new ArrayList<>();
     private int impossible;
 
     public PairRanking(Program program, Optional<CropPack> pack, Optional<Relationship> relationship, Wishes wishes) {
         this.program = program;
+        this.pack = pack;
         this.wishes = wishes;
         this.relationship = relationship;
         this.candidates = new Candidates(program);
@@ -57,15 +62,16 @@ public final class PairRanking {
         parents.addAll(wishes.pollenParents(candidates.pollenParents()));
         this.genes = new GeneBook(program, pack, MapFunction.HALDANE, parents);
         this.rates = new RateBook(program, pack);
-        this.worth = new Worth(program, genes, rates, BloomFit.of(program), pack);
-        notes.addAll(PlainNotes.of(program, pack, relationship, rates));
+        this.quantities = new QuantityBook(program, pack);
+        this.worth = new Worth(program, genes, quantities, rates, BloomFit.of(program));
+        notes.addAll(PlainNotes.of(program, pack, relationship, rates, quantities));
     }
 
     /** The best pairs, at most as many as wished for. */
     public List<RankedPair> best(DoubleConsumer progress) {
         List<Draft> drafts = drafts(progress);
         drafts.sort(BEST_FIRST);
-        PairDetail detail = new PairDetail(program, genes, rates, wishes);
+        PairDetail detail = new PairDetail(program, genes, rates, wishes, pack);
         List<RankedPair> best = new ArrayList<>();
         for (Draft draft : drafts.subList(0, Math.min(wishes.limit(), drafts.size()))) {
             best.add(detail.complete(draft, best.size() + 1));
@@ -89,7 +95,7 @@ public final class PairRanking {
     /** All that is known of a pair that was glanced at. */
     public RankedPair complete(RankedPair pair) {
         Draft draft = judged.get(key(pair.seedParent(), pair.pollenParent()));
-        return new PairDetail(program, genes, rates, wishes).complete(draft, pair.rank());
+        return new PairDetail(program, genes, rates, wishes, pack).complete(draft, pair.rank());
     }
 
     private static String key(Code<Genotype> seed, Code<Genotype> pollen) {
@@ -130,7 +136,13 @@ public final class PairRanking {
             return Optional.empty();
         }
         Optional<Double> inbreeding = relationship.map(asked -> asked.coancestry(program, seed, pollen));
-        return Optional.of(worth.of(seed, pollen, match, inbreeding));
+        return Optional.of(worth.of(seed, pollen, match, inbreeding, (inbreeding(seed) + inbreeding(pollen)) / 2));
+    }
+
+    private double inbreeding(Code<Genotype> genotype) {
+        return inbreedings.computeIfAbsent(genotype, any -> relationship
+                .map(asked -> asked.inbreeding(program, genotype))
+                .orElse(0.0));
     }
 
     private Compatibility compatibility(Code<Genotype> seed, Code<Genotype> pollen) {

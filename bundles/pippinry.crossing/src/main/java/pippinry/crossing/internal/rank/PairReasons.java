@@ -2,21 +2,29 @@ package pippinry.crossing.internal.rank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pippinry.crossing.internal.Words;
 import pippinry.crossing.internal.genes.GeneBook;
+import pippinry.crossing.internal.genes.GoalReading;
+import pippinry.crossing.internal.quantity.CrossQuantity;
 import pippinry.crossing.internal.rates.RateBook;
 import pippinry.model.Program;
 import pippinry.model.ask.HouseRates.Step;
 import pippinry.model.ask.Interval;
 import pippinry.model.record.Cross;
+import pippinry.model.record.Direction;
 import pippinry.model.record.Genotype;
+import pippinry.model.record.Goal;
 import pippinry.model.record.GoalKind;
 import pippinry.model.record.Kinds;
 import pippinry.model.value.Code;
 import pippinry.model.value.PollenParent;
+import pippinry.statistics.selection.FamilyOutlook;
+import pippinry.traits.CropPack;
+import pippinry.traits.TraitDefinition;
 
 /** Says in sentences why a pair stands where it stands. */
 final class PairReasons {
@@ -25,23 +33,26 @@ final class PairReasons {
     private final GeneBook genes;
     private final RateBook rates;
     private final Wishes wishes;
+    private final Optional<CropPack> pack;
 
-    PairReasons(Program program, GeneBook genes, RateBook rates, Wishes wishes) {
+    PairReasons(Program program, GeneBook genes, RateBook rates, Wishes wishes, Optional<CropPack> pack) {
         this.program = program;
         this.genes = genes;
         this.rates = rates;
         this.wishes = wishes;
+        this.pack = pack;
     }
 
-    RankedPair add(RankedPair pair, int raised) {
+    RankedPair add(RankedPair pair) {
         List<String> reasons = new ArrayList<>();
         reasons.add(fertility(pair));
         reasons.addAll(pair.compatibility().notes());
         pair.goals().forEach(goal -> reasons.add(goal(goal)));
+        pair.quantities().forEach(quantity -> reasons.add(quantity(quantity, pair.planned())));
         notTold(pair).ifPresent(reasons::add);
         pair.relationship().ifPresent(f -> reasons.add(related(f)));
         reasons.add(bloom(pair));
-        reasons.add(numbers(pair, raised));
+        reasons.add(numbers(pair));
         tried(pair).ifPresent(reasons::add);
         reasons.add(weakest(pair.factors()));
         return new RankedPair(
@@ -50,9 +61,11 @@ final class PairReasons {
                 pair.compatibility(),
                 pair.share(),
                 pair.goals(),
+                pair.quantities(),
                 pair.relationship(),
                 pair.bloomGapDays(),
                 pair.seedlings(),
+                pair.planned(),
                 pair.flowers(),
                 pair.worth(),
                 pair.factors(),
@@ -80,6 +93,34 @@ final class PairReasons {
                 : "";
         String what = goal.decides() ? " have it by " : " get the help of ";
         return goal.goal() + ": " + Words.share(goal.share()) + " of the seedlings" + what + goal.loci() + doubt + ".";
+    }
+
+    private String quantity(CrossQuantity quantity, int planned) {
+        FamilyOutlook outlook = quantity.outlook();
+        String mean = Words.say(
+                "%s: family mean %.3g (give or take %.2g%s), spread %.2g",
+                GoalReading.words(quantity.goal()),
+                outlook.mean(),
+                outlook.doubt(),
+                quantity.told() ? "" : ", the mean of all since neither parent has a record",
+                outlook.spread());
+        if (quantity.share().isPresent()) {
+            return mean + "; " + Words.share(quantity.share().getAsDouble()) + " of the seedlings reach it.";
+        }
+        boolean less = quantity.goal().direction().equals(Optional.of(Direction.LESS));
+        double best = less ? 2 * outlook.mean() - outlook.bestOf(planned) : outlook.bestOf(planned);
+        boolean near = quantity.goal().direction().equals(Optional.of(Direction.NEAR));
+        return near
+                ? mean + "."
+                : mean + Words.say("; the best of %d should be near %.3g.", planned, within(quantity.goal(), best));
+    }
+
+    /** A scale ends somewhere. */
+    private double within(Goal goal, double value) {
+        Optional<TraitDefinition> trait = pack.flatMap(facts -> facts.trait(goal.trait()));
+        double low = trait.map(found -> found.low().orElse(value)).orElse(value);
+        double high = trait.map(found -> found.high().orElse(value)).orElse(value);
+        return Math.max(low, Math.min(high, value));
     }
 
     private Optional<String> notTold(RankedPair pair) {
@@ -126,23 +167,37 @@ final class PairReasons {
         return Words.say(first, Math.abs(days)) + spread + what;
     }
 
-    private String numbers(RankedPair pair, int raised) {
+    private String numbers(RankedPair pair) {
         String flowers = pair.flowers()
                 .map(some -> Words.say(
-                        "; flowers for them: %d with even chances, %d to be nine times in ten on the safe side (%s)",
+                        " Flowers for %d seedlings: %d with even chances, %d to be nine times in ten on the safe side (%s).",
+                        pair.planned(),
                         some.median(),
                         some.high(),
                         rates.counted(Step.SET) ? "own counts over published rates" : "published rates"))
                 .orElse("");
         if (pair.share().isEmpty()) {
-            return Words.say("For a family of %d seedlings%s.", raised, flowers);
+            return Words.say("A family of %d seedlings is planned for.", pair.planned()) + flowers;
         }
         if (pair.seedlings().isEmpty()) {
-            return Words.say("No number of seedlings makes %s sure.", Words.percent(wishes.sure()));
+            return Words.say(
+                            "%s of the seedlings are expected to have every must that can be told; the doubt about the parents is too"
+                                    + " large for any number to make %s sure.",
+                            capital(Words.share(pair.share().getAsDouble())), Words.percent(wishes.sure()))
+                    + flowers;
         }
         return Words.say(
-                "%d seedlings give %s for at least %d with every must that genes tell%s.",
-                pair.seedlings().getAsLong(), Words.percent(wishes.sure()), wishes.atLeast(), flowers);
+                        "%s of the seedlings are expected to have every must that can be told; %d seedlings give %s for at"
+                                + " least %d, the doubt about the parents taken in.",
+                        capital(Words.share(pair.share().getAsDouble())),
+                        pair.seedlings().getAsLong(),
+                        Words.percent(wishes.sure()),
+                        wishes.atLeast())
+                + flowers;
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private Optional<String> tried(RankedPair pair) {

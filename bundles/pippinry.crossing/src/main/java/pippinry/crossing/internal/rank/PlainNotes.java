@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import pippinry.crossing.internal.Packs;
 import pippinry.crossing.internal.bloom.BloomFit;
+import pippinry.crossing.internal.quantity.QuantityBook;
 import pippinry.crossing.internal.rates.RateBook;
 import pippinry.model.Program;
 import pippinry.model.ask.HouseRates.Step;
 import pippinry.model.ask.Relationship;
 import pippinry.model.record.Goal;
-import pippinry.model.record.GoalKind;
 import pippinry.model.record.Kinds;
 import pippinry.traits.CropPack;
 
@@ -22,7 +22,11 @@ final class PlainNotes {
     private PlainNotes() {}
 
     static List<String> of(
-            Program program, Optional<CropPack> pack, Optional<Relationship> relationship, RateBook rates) {
+            Program program,
+            Optional<CropPack> pack,
+            Optional<Relationship> relationship,
+            RateBook rates,
+            QuantityBook quantities) {
         List<String> notes = new ArrayList<>();
         List<Goal> goals = program.table(Kinds.GOALS).stream().toList();
         if (goals.isEmpty()) {
@@ -47,24 +51,29 @@ final class PlainNotes {
                     "Losses between emergence and potting have no published figure and no own counts: flowers are reckoned"
                             + " to the emerged seedling.");
         }
-        pack.ifPresent(facts -> unknownMusts(goals, facts, notes));
+        unknownMusts(goals, pack, quantities, notes);
         pack.ifPresent(facts -> rights(facts, notes));
         return notes;
     }
 
-    private static void unknownMusts(List<Goal> goals, CropPack pack, List<String> notes) {
-        Set<String> decided = pack.effects().stream()
+    private static void unknownMusts(
+            List<Goal> goals, Optional<CropPack> pack, QuantityBook quantities, List<String> notes) {
+        Set<String> decided = pack.stream()
+                .flatMap(facts -> facts.effects().stream())
                 .filter(effect -> effect.decides())
                 .map(effect -> effect.trait())
                 .collect(Collectors.toSet());
-        List<String> open = goals.stream()
-                .filter(goal -> goal.kind().equals(Optional.of(GoalKind.MUST)))
-                .map(Goal::trait)
+        List<String> open = quantities.silent().stream()
                 .filter(trait -> !decided.contains(trait))
                 .toList();
         if (!open.isEmpty()) {
-            notes.add("No gene of large effect is known to decide " + String.join(", ", open)
-                    + ": what share of the seedlings reaches it cannot be told from genes.");
+            notes.add("Of " + String.join(", ", open) + " too little is scored, and no gene of large effect decides it:"
+                    + " what the seedlings will be cannot be told.");
+        }
+        if (quantities.silent().size() < goals.size()) {
+            notes.add(
+                    "Means and shares of scored traits come from the parents' own records, year taken out and drawn in by how few"
+                            + " they are; musts are taken as independent of each other.");
         }
     }
 

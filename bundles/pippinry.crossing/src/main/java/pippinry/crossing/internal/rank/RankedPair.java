@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import pippinry.crossing.internal.quantity.CrossQuantity;
 import pippinry.model.ask.Interval;
 import pippinry.model.record.Genotype;
 import pippinry.model.value.Code;
@@ -13,8 +14,10 @@ import pippinry.traits.Compatibility;
 /**
  * A possible cross with all that is known of it.
  *
- * @param share of the seedlings that has every must that loci decide; empty when no locus does
+ * @param share of the seedlings that has every must that genes or records speak to; empty when neither does
  * @param goals each goal that loci speak to
+ * @param quantities each further goal that records speak to
+ * @param planned seedlings to plan flowers for; 0 when it is hopeless
  * @param relationship inbreeding coefficient of the seedlings; empty without a pedigree module
  * @param bloomGapDays from the seed parent's full bloom to the pollen parent's
  * @param seedlings needed for the share; empty when no number is enough
@@ -30,9 +33,11 @@ public record RankedPair(
         Compatibility compatibility,
         OptionalDouble share,
         List<GoalShare> goals,
+        List<CrossQuantity> quantities,
         OptionalDouble relationship,
         Optional<Interval> bloomGapDays,
         OptionalLong seedlings,
+        int planned,
         Optional<Flowers> flowers,
         double worth,
         Map<String, Double> factors,

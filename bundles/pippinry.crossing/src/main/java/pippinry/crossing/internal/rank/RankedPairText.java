@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import pippinry.crossing.internal.Words;
+import pippinry.crossing.internal.quantity.CrossQuantity;
 import pippinry.model.ask.Interval;
+import pippinry.model.record.GoalKind;
 import pippinry.traits.Fertility;
 
 /** Ranked pairs as values for JSON and as lines for a person. */
@@ -43,6 +45,17 @@ public final class RankedPairText {
         json.put("median", flowers.median());
         json.put("low", flowers.low());
         json.put("high", flowers.high());
+        return json;
+    }
+
+    private static Map<String, Object> json(CrossQuantity quantity) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("trait", quantity.goal().trait());
+        json.put("kind", quantity.goal().kind().map(GoalKind::word).orElse(""));
+        json.put("mean", quantity.outlook().mean());
+        json.put("doubt", quantity.outlook().doubt());
+        json.put("spread", quantity.outlook().spread());
+        json.put("share", quantity.share().isPresent() ? quantity.share().getAsDouble() : null);
         return json;
     }
 

@@ -10,25 +10,28 @@ import pippinry.crossing.internal.bloom.BloomFit;
 import pippinry.crossing.internal.genes.GeneBook;
 import pippinry.crossing.internal.genes.GeneticGoal;
 import pippinry.crossing.internal.genes.SeedlingShares;
+import pippinry.crossing.internal.quantity.CrossQuantity;
+import pippinry.crossing.internal.quantity.QuantityBook;
 import pippinry.crossing.internal.rates.RateBook;
 import pippinry.model.Program;
 import pippinry.model.ask.HouseRates.Step;
 import pippinry.model.ask.Interval;
 import pippinry.model.record.Genotype;
+import pippinry.model.record.Goal;
 import pippinry.model.record.GoalKind;
 import pippinry.model.record.Kinds;
 import pippinry.model.value.Code;
 import pippinry.statistics.proportions.BetaBelief;
 import pippinry.traits.Compatibility;
-import pippinry.traits.CropPack;
 import pippinry.traits.Fertility;
 
 /**
  * The factors of a cross's worth.
  *
  * <ul>
- *   <li>musts: expected share of seedlings with every must that loci decide; a must of which nothing is on file for either
- *       parent counts {@value #NOTHING_TOLD}, so that it is neither favoured nor shut out (our choice)
+ *   <li>musts: expected share of seedlings with every must that genes decide or records speak to; musts are taken as
+ *       independent; a must of which nothing is known of either parent stays out, for this pair as for the others, unless genes
+ *       decide it: then it counts {@value #NOTHING_TOLD}, so that the pair is neither favoured nor shut out (our choice)
  *   <li>vigour: 1 - 0.8 F; seedling height of Japanese pear fell from 130 to 130 - 104 F cm (994 seedlings, 29 families)
  *   <li>pollen: the chance that the style lets any pollen through; half-compatible counts full, since hand pollination puts
  *       many more grains on the stigma than there are ovules
@@ -36,7 +39,8 @@ import pippinry.traits.Fertility;
  *       {@value #TRIPLOID_SEED_PARENT} (few seeds, weak seedlings; from memory)
  *   <li>bloom: 1 when the pollen parent flowers first or together or its pollen is in store, else falling by
  *       {@value #LOST_PER_DAY} a day to a half, since flowers must be held back or pollen of another year be had (our choice)
- *   <li>wishes: (1 + share) / 2 for each wish and each help that loci tell (our choice)
+ *   <li>wishes: (1 + share) / 2 for each wish and help that genes tell, times e to the weighted mean lead of the family in the
+ *       wishes that records speak to, in standard deviations (our choice)
  * </ul>
  */
 final class Worth {
@@ -47,13 +51,15 @@ final class Worth {
     private static final double LOSS_OF_VIGOUR = 0.8;
 
     private final GeneBook genes;
+    private final QuantityBook quantities;
     private final BloomFit bloom;
     private final Set<Code<Genotype>> pollenInStore = new HashSet<>();
     private final double triploidPollen;
     private final int decidedMusts;
 
-    Worth(Program program, GeneBook genes, RateBook rates, BloomFit bloom, Optional<CropPack> pack) {
+    Worth(Program program, GeneBook genes, QuantityBook quantities, RateBook rates, BloomFit bloom) {
         this.genes = genes;
+        this.quantities = quantities;
         this.bloom = bloom;
         program.table(Kinds.POLLEN).forEach(row -> {
             boolean left = row.value().vials().orElse(0) > 0;
@@ -63,19 +69,73 @@ final class Worth {
         decidedMusts = decidedMusts(genes.goals());
     }
 
-    Draft of(Code<Genotype> seed, Code<Genotype> pollen, Compatibility match, Optional<Double> inbreeding) {
+    /**
+     * Judges a pair.
+     *
+     * @param inbreeding of the seedlings; empty without a pedigree module
+     * @param inbreedingOfParents mean of the two
+     */
+    Draft of(
+            Code<Genotype> seed,
+            Code<Genotype> pollen,
+            Compatibility match,
+            Optional<Double> inbreeding,
+            double inbreedingOfParents) {
         SeedlingShares shares = genes.shares(seed, pollen);
         int told = told(seed, pollen);
+        List<CrossQuantity> promised = promised(seed, pollen, told & decidedMusts, inbreedingOfParents);
         Optional<Interval> gap = bloom.gapDays(seed, pollen);
         Map<String, Double> factors = new LinkedHashMap<>();
-        int nothing = Integer.bitCount(decidedMusts & ~told);
-        factors.put("musts", shares.ofAll(decidedMusts & told) * Math.pow(NOTHING_TOLD, nothing));
+        factors.put("musts", musts(shares, told, promised));
         inbreeding.ifPresent(f -> factors.put("vigour", Math.max(0, 1 - LOSS_OF_VIGOUR * f)));
         factors.put("pollen", pollen(match));
         factors.put("ploidy", ploidy(seed, pollen));
         gap.ifPresent(days -> factors.put("bloom", bloom(days, pollen)));
-        factors.put("wishes", wishes(shares, seed, pollen));
-        return new Draft(seed, pollen, match, shares, told & decidedMusts, inbreeding, gap, factors);
+        factors.put("wishes", wishes(shares, seed, pollen) * Math.exp(lead(promised)));
+        return new Draft(seed, pollen, match, shares, told & decidedMusts, promised, inbreeding, gap, factors);
+    }
+
+    private double musts(SeedlingShares shares, int told, List<CrossQuantity> promised) {
+        double product = shares.ofAll(decidedMusts & told);
+        int open = decidedMusts & ~told;
+        for (CrossQuantity quantity : promised) {
+            product *= quantity.share().orElse(1);
+            if (quantity.share().isPresent()) {
+                open &= ~bit(quantity.goal());
+            }
+        }
+        return product * Math.pow(NOTHING_TOLD, Integer.bitCount(open));
+    }
+
+    /** What records promise, but for musts that genes tell already. */
+    private List<CrossQuantity> promised(
+            Code<Genotype> seed, Code<Genotype> pollen, int toldMusts, double inbreedingOfParents) {
+        return quantities.of(seed, pollen, inbreedingOfParents).stream()
+                .filter(quantity -> (bit(quantity.goal()) & toldMusts) == 0)
+                .toList();
+    }
+
+    private int bit(Goal goal) {
+        for (int i = 0; i < genes.goals().size(); i++) {
+            if (genes.goals().get(i).goal().equals(goal) && genes.goals().get(i).decides()) {
+                return 1 << i;
+            }
+        }
+        return 0;
+    }
+
+    /** Weighted mean lead in the wishes. */
+    private static double lead(List<CrossQuantity> promised) {
+        double sum = 0;
+        double weights = 0;
+        for (CrossQuantity quantity : promised) {
+            if (quantity.share().isEmpty()) {
+                double weight = quantity.goal().weight().orElse(1);
+                sum += weight * quantity.lead();
+                weights += weight;
+            }
+        }
+        return weights == 0 ? 0 : sum / weights;
     }
 
     /** Goals of which something is on file in one of the parents, as bits. */
