@@ -17,16 +17,20 @@ import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
 import pippinry.commandline.CallRefused;
 import pippinry.commandline.Subcommand;
+import pippinry.crossing.internal.rank.Beat;
 import pippinry.crossing.internal.rank.PairRanking;
 import pippinry.crossing.internal.rank.RankedPair;
 import pippinry.crossing.internal.rank.RankedPairText;
 import pippinry.crossing.internal.rank.Wishes;
 import pippinry.model.Program;
 import pippinry.model.ask.Relationship;
+import pippinry.model.record.Direction;
 import pippinry.model.record.Genotype;
+import pippinry.model.record.Goal;
 import pippinry.model.record.Kinds;
 import pippinry.model.value.Code;
 import pippinry.traits.CropPack;
+import pippinry.traits.TraitDefinition;
 
 /** Ranks the possible pairs for the goals of a program. */
 @Command(
@@ -74,6 +78,15 @@ public final class CrossesCommand implements Subcommand {
     @Option(names = "--all", description = "show pairs that cannot fertilise each other as well")
     boolean all;
 
+    @Option(names = "--beat", paramLabel = "TRAIT", description = "also tell the chance to beat a check in this trait")
+    String beat;
+
+    @Option(names = "--check", paramLabel = "CODE", description = "the check to beat")
+    String check;
+
+    @Option(names = "--by", defaultValue = "0", paramLabel = "X", description = "by this much (default 0)")
+    String by;
+
     private final Packs packs;
     private final Optional<Relationship> relationship;
 
@@ -97,7 +110,8 @@ public final class CrossesCommand implements Subcommand {
                 (int) Numbers.whole("--atleast", atLeast, 1),
                 (int) Numbers.whole("--family", family, 1),
                 (int) Numbers.whole("--limit", limit, 1),
-                all);
+                all,
+                beat(program));
         PairRanking ranking = new PairRanking(program, packs.of(program), relationship, wishes);
         List<RankedPair> pairs = ranking.best(done -> call.progress("Judging pairs", done));
         List<String> notes = ranking.notes();
@@ -105,6 +119,22 @@ public final class CrossesCommand implements Subcommand {
         json.put("pairs", pairs.stream().map(RankedPairText::json).toList());
         json.put("notes", notes);
         return Answer.of(json, RankedPairText.words(pairs, notes));
+    }
+
+    private Optional<Beat> beat(Program program) throws CallRefused {
+        if (beat == null) {
+            return Optional.empty();
+        }
+        if (check == null) {
+            throw new CallRefused("--beat " + beat + ": say with --check which check to beat");
+        }
+        boolean less = program.find(Kinds.GOALS, Code.<Goal>of(beat))
+                .flatMap(Goal::direction)
+                .or(() -> packs.of(program).flatMap(pack -> pack.trait(beat)).flatMap(TraitDefinition::direction))
+                .equals(Optional.of(Direction.LESS));
+        double amount = Numbers.part("--by", by);
+        return Optional.of(
+                new Beat(beat, codes("--check", List.of(check), program).get(0), !less, amount));
     }
 
     private static List<Code<Genotype>> codes(String option, List<String> texts, Program program) throws CallRefused {

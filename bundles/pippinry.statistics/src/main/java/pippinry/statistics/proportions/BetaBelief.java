@@ -146,13 +146,8 @@ public record BetaBelief(double a, double b) implements Share {
         if (least > trials) {
             return 1;
         }
-        LogSum sum = new LogSum();
-        double term = Beta.logBeta(a, b + trials) - Beta.logBeta(a, b);
-        for (long j = 0; j < least; j++) {
-            sum.add(term);
-            term += Math.log((trials - j) / (j + 1.0) * ((a + j) / (b + trials - j - 1)));
-        }
-        return Math.min(1, sum.value());
+        double first = Beta.logBeta(a, b + trials) - Beta.logBeta(a, b);
+        return TermSum.of(first, least, j -> (trials - j) / (j + 1.0) * ((a + j) / (b + trials - j - 1)));
     }
 
     @Override

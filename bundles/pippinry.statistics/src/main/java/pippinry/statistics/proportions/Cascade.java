@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import org.hipparchus.special.Beta;
 
 /**
  * A chain of losses: units go through stages one after another, at each stage a share passes, and a unit that passes
@@ -21,6 +20,7 @@ import org.hipparchus.special.Beta;
 public final class Cascade {
 
     private static final int MOST = 1 << 20;
+    private static final double LARGE = 1e200;
 
     /**
      * One stage.
@@ -153,19 +153,25 @@ public final class Cascade {
             return wanted > units ? 0 : 1 - stage.passes().fewerThan(wanted, units);
         }
 
+        /** Chance of the end, weighed over how many pass; the weights need not be scaled beforehand. */
         private double pass(int stage, int units) {
             Stage here = joined.get(stage);
-            BetaBelief passes = here.passes();
-            double term = Beta.logBeta(passes.a(), passes.b() + units) - Beta.logBeta(passes.a(), passes.b());
-            LogSum sum = new LogSum();
+            double a = here.passes().a();
+            double b = here.passes().b();
+            double term = 1;
+            double weights = 0;
+            double sum = 0;
             for (int y = 0; y <= units; y++) {
-                double after = remembered(stage + 1, y, here.copies());
-                if (after > 0) {
-                    sum.add(term + Math.log(after));
+                weights += term;
+                sum += term * remembered(stage + 1, y, here.copies());
+                term *= (units - y) / (y + 1.0) * ((a + y) / (b + units - y - 1));
+                if (weights > LARGE) {
+                    weights /= LARGE;
+                    sum /= LARGE;
+                    term /= LARGE;
                 }
-                term += Math.log((units - y) / (y + 1.0) * ((passes.a() + y) / (passes.b() + units - y - 1)));
             }
-            return Math.min(1, sum.value());
+            return sum / weights;
         }
 
         private double remembered(int stage, int passed, int copies) {
@@ -177,7 +183,8 @@ public final class Cascade {
                 values = longer;
             }
             if (Double.isNaN(values[passed])) {
-                values[passed] = from(stage, passed * copies);
+                boolean sure = passed > 0 && values[passed - 1] == 1;
+                values[passed] = sure ? 1 : from(stage, passed * copies);
             }
             return values[passed];
         }

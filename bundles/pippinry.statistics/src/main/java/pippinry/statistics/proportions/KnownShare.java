@@ -3,7 +3,7 @@ package pippinry.statistics.proportions;
 /**
  * A share that is known exactly, so that counts are binomial.
  *
- * <p>The lower tail is the sum of its terms, each from the one before, on the log scale: full relative precision, cost
+ * <p>The lower tail is the sum of its terms, each from the one before, scaled on the way: full relative precision, cost
  * in proportion to the least number wanted.
  *
  * @param value between 0 and 1
@@ -38,13 +38,7 @@ public record KnownShare(double value) implements Share {
     }
 
     private double lowerTail(long least, long trials) {
-        double logOdds = Math.log(value) - Math.log1p(-value);
-        LogSum sum = new LogSum();
-        double term = trials * Math.log1p(-value);
-        for (long j = 0; j < least; j++) {
-            sum.add(term);
-            term += Math.log((double) (trials - j) / (j + 1)) + logOdds;
-        }
-        return Math.min(1, sum.value());
+        double odds = value / (1 - value);
+        return TermSum.of(trials * Math.log1p(-value), least, j -> (double) (trials - j) / (j + 1) * odds);
     }
 }

@@ -38,12 +38,14 @@ final class PairDetail {
     private final RateBook rates;
     private final Wishes wishes;
     private final PairReasons reasons;
+    private final Optional<BeatingTheCheck> beating;
     private final Map<String, Optional<Flowers>> flowers = new HashMap<>();
 
     PairDetail(Program program, GeneBook genes, RateBook rates, Wishes wishes, Optional<CropPack> pack) {
         this.genes = genes;
         this.rates = rates;
         this.wishes = wishes;
+        this.beating = wishes.beat().map(beat -> new BeatingTheCheck(program, beat));
         this.reasons = new PairReasons(program, genes, rates, wishes, pack);
     }
 
@@ -64,6 +66,8 @@ final class PairDetail {
                 seedlings,
                 planned,
                 flowers(draft, planned),
+                beating.map(check -> check.chance(draft.seedParent(), draft.pollenParent(), planned))
+                        .orElse(OptionalDouble.empty()),
                 draft.worth(),
                 draft.factors(),
                 rank,

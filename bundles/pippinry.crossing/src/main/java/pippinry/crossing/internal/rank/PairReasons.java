@@ -53,6 +53,14 @@ final class PairReasons {
         pair.relationship().ifPresent(f -> reasons.add(related(f)));
         reasons.add(bloom(pair));
         reasons.add(numbers(pair));
+        pair.beats()
+                .ifPresent(chance -> reasons.add(Words.say(
+                        "The chance that one of %d at least beats %s in %s by %s: %s.",
+                        pair.planned(),
+                        wishes.beat().orElseThrow().check(),
+                        wishes.beat().orElseThrow().trait(),
+                        wishes.beat().orElseThrow().by(),
+                        Words.percent(chance))));
         tried(pair).ifPresent(reasons::add);
         reasons.add(weakest(pair.factors()));
         return new RankedPair(
@@ -67,6 +75,7 @@ final class PairReasons {
                 pair.seedlings(),
                 pair.planned(),
                 pair.flowers(),
+                pair.beats(),
                 pair.worth(),
                 pair.factors(),
                 pair.rank(),

@@ -22,6 +22,7 @@ import pippinry.traits.Compatibility;
  * @param bloomGapDays from the seed parent's full bloom to the pollen parent's
  * @param seedlings needed for the share; empty when no number is enough
  * @param flowers empty when the rates do not reach from flower to seedling
+ * @param beats chance that one of the planned seedlings at least beats the check asked for; empty if none is or too little known
  * @param worth by which the pairs are put in order: the product of the factors
  * @param factors each from 0 to 1, with what it stands for
  * @param rank 1 is best
@@ -39,6 +40,7 @@ public record RankedPair(
         OptionalLong seedlings,
         int planned,
         Optional<Flowers> flowers,
+        OptionalDouble beats,
         double worth,
         Map<String, Double> factors,
         int rank,

@@ -33,6 +33,9 @@ public final class RankedPairText {
         json.put("bloom_gap_days", pair.bloomGapDays().map(Interval::middle).orElse(null));
         json.put("seedlings", pair.seedlings().isPresent() ? pair.seedlings().getAsLong() : null);
         json.put("flowers", pair.flowers().map(RankedPairText::json).orElse(null));
+        if (pair.beats().isPresent()) {
+            json.put("beats_check", pair.beats().getAsDouble());
+        }
         json.put("rank", pair.rank());
         json.put("worth", pair.worth());
         json.put("factors", pair.factors());

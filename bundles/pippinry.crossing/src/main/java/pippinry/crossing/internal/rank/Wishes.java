@@ -1,6 +1,7 @@
 package pippinry.crossing.internal.rank;
 
 import java.util.List;
+import java.util.Optional;
 import pippinry.model.record.Genotype;
 import pippinry.model.value.Code;
 
@@ -13,6 +14,7 @@ import pippinry.model.value.Code;
  * @param family seedlings to raise where the share of wanted ones is not known
  * @param limit how many pairs to show
  * @param impossibleToo whether pairs that cannot fertilise each other are shown as well
+ * @param beat a check that one seedling at least should beat; empty if nobody asks
  */
 public record Wishes(
         List<Code<Genotype>> seeds,
@@ -21,7 +23,8 @@ public record Wishes(
         int atLeast,
         int family,
         int limit,
-        boolean impossibleToo) {
+        boolean impossibleToo,
+        Optional<Beat> beat) {
 
     public Wishes {
         seeds = List.copyOf(seeds);

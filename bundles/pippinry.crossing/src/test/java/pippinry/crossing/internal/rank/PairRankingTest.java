@@ -17,7 +17,7 @@ import pippinry.traits.Fertility;
 
 class PairRankingTest {
 
-    private static final Wishes WISHES = new Wishes(List.of(), List.of(), 0.95, 1, 50, 100, false);
+    private static final Wishes WISHES = new Wishes(List.of(), List.of(), 0.95, 1, 50, 100, false, Optional.empty());
 
     private static TestProgram parents() {
         return new TestProgram()
@@ -165,6 +165,31 @@ class PairRankingTest {
     }
 
     @Test
+    void theChanceToBeatACheckGrowsWithGoodParents() {
+        StringBuilder scores = new StringBuilder("subject,trait,value,date\n");
+        List<String> kinds = List.of("FIE", "ELS", "GOR", "TRI", "13-004-023", "13-004-024", "CHECK", "WORST");
+        for (int i = 0; i < kinds.size(); i++) {
+            for (int year = 2018; year < 2024; year++) {
+                scores.append("%s,like.flavour,%d,%d\n".formatted(kinds.get(i), i % 7 + year % 2, year));
+            }
+        }
+        Program program = parents()
+                .csv("genotypes", "code,kind\nCHECK,rootstock\nWORST,rootstock")
+                .csv("scores", scores.toString())
+                .build();
+        Beat beat = new Beat("like.flavour", Code.of("CHECK"), true, 0);
+        List<RankedPair> pairs = ranking(
+                        program,
+                        Optional.empty(),
+                        new Wishes(List.of(), List.of(), 0.95, 1, 50, 100, false, Optional.of(beat)))
+                .best(done -> {});
+        double good = find(pairs, "GOR", "13-004-023").beats().orElseThrow();
+        double poor = find(pairs, "GOR", "FIE").beats().orElseThrow();
+        assertTrue(good > poor && good < 1 && poor > 0, good + " > " + poor);
+        assertTrue(find(pairs, "GOR", "FIE").reasons().stream().anyMatch(reason -> reason.contains("beats CHECK")));
+    }
+
+    @Test
     void laterPollenWithoutAStoreCostsWorth() {
         Program program = parents()
                 .csv(
@@ -190,7 +215,7 @@ class PairRankingTest {
     }
 
     private static Wishes all() {
-        return new Wishes(List.of(), List.of(), 0.95, 1, 50, 100, true);
+        return new Wishes(List.of(), List.of(), 0.95, 1, 50, 100, true, Optional.empty());
     }
 
     private static RankedPair find(List<RankedPair> pairs, String seed, String pollen) {
