@@ -91,6 +91,7 @@ final class PairDetail {
                 OptionalLong.empty(),
                 0,
                 Optional.empty(),
+                OptionalDouble.empty(),
                 draft.worth(),
                 draft.factors(),
                 rank,

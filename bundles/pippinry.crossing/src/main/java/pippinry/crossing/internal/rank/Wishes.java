@@ -31,6 +31,18 @@ public record Wishes(
         pollens = List.copyOf(pollens);
     }
 
+    /** The same without a check to beat. */
+    public Wishes(
+            List<Code<Genotype>> seeds,
+            List<Code<Genotype>> pollens,
+            double sure,
+            int atLeast,
+            int family,
+            int limit,
+            boolean impossibleToo) {
+        this(seeds, pollens, sure, atLeast, family, limit, impossibleToo, Optional.empty());
+    }
+
     List<Code<Genotype>> seedParents(List<Code<Genotype>> possible) {
         return seeds.isEmpty() ? possible : seeds;
     }

@@ -1,5 +1,7 @@
 package pippinry.crossing.internal.rates;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -11,9 +13,11 @@ import java.util.TreeMap;
 import pippinry.model.Program;
 import pippinry.model.ask.HouseRates.Step;
 import pippinry.model.record.Cross;
+import pippinry.model.record.Genotype;
 import pippinry.model.record.Graft;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Plant;
+import pippinry.model.record.PlantStatus;
 import pippinry.model.record.Pollination;
 import pippinry.model.record.PollinationKind;
 import pippinry.model.record.SeedLot;
@@ -47,6 +51,8 @@ public final class OwnCounts {
         program.table(Kinds.POLLINATIONS).forEach(row -> count(row.value()));
         program.table(Kinds.SEEDLOTS).forEach(row -> count(row.value()));
         program.table(Kinds.GRAFTS).forEach(row -> count(row.value()));
+        LocalDate now = LocalDate.ofInstant(program.time(), ZoneOffset.UTC);
+        planted(program).forEach((plant, since) -> count(plant, since, now));
     }
 
     /** Batches of each group for a step. */
@@ -113,6 +119,38 @@ public final class OwnCounts {
                     .filter(text -> !text.isBlank())
                     .orElse(UNKNOWN_GROUP);
             add(Step.TAKE, stock, yearOf(graft.date()), took ? 1 : 0, 1);
+        }
+    }
+
+    /** First day of each plant in a place, as far as days are known. */
+    private static Map<Code<Plant>, LocalDate> planted(Program program) {
+        Map<Code<Plant>, LocalDate> since = new TreeMap<>();
+        program.table(Kinds.PLACES).forEach(row -> row.value()
+                .from()
+                .ifPresent(from -> since.merge(
+                        row.value().plant(), from.earliest(), (one, other) -> one.isBefore(other) ? one : other)));
+        return since;
+    }
+
+    /**
+     * Field: whether a tree stands two years after planting. Grubbed and given trees prove nothing, nor do trees planted
+     * less than two years ago.
+     */
+    private void count(Code<Plant> code, LocalDate since, LocalDate now) {
+        Optional<Plant> plant = program.find(Kinds.PLANTS, code);
+        PlantStatus status = plant.flatMap(Plant::status).orElse(PlantStatus.ALIVE);
+        Optional<LocalDate> ended = plant.flatMap(Plant::endedOn).map(PartialDate::earliest);
+        LocalDate test = since.plusYears(2);
+        boolean died = (status == PlantStatus.DEAD || status == PlantStatus.LOST)
+                && ended.filter(end -> end.isBefore(test)).isPresent();
+        boolean stood = status == PlantStatus.ALIVE
+                ? !test.isAfter(now)
+                : ended.filter(end -> !end.isBefore(test)).isPresent();
+        if (died || stood) {
+            Optional<Code<Genotype>> seedParent = plant.flatMap(Plant::genotype)
+                    .flatMap(genotype -> program.find(Kinds.GENOTYPES, genotype))
+                    .flatMap(Genotype::seedParent);
+            add(Step.FIELD, seedParent.map(Code::text).orElse(UNKNOWN_GROUP), since.getYear(), died ? 0 : 1, 1);
         }
     }
 

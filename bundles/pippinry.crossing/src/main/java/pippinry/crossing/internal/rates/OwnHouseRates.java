@@ -22,6 +22,8 @@ import pippinry.traits.CropPack;
 public final class OwnHouseRates implements HouseRates {
 
     private static final double CERTAINTY = 0.8;
+    private static final HouseRate NOTHING_KNOWN =
+            new HouseRate(new Interval(1, 0, 1, CERTAINTY), "neither published nor counted here: not reckoned with");
 
     private final Packs packs;
     private volatile Last last;
@@ -38,15 +40,18 @@ public final class OwnHouseRates implements HouseRates {
         RateBook book = book(program);
         String group = seedParent.map(Code::text).orElse("");
         double scale = step == Step.SEEDS_PER_FRUIT ? book.ovules() : 1;
-        BetaBelief belief = book.belief(step, group).orElse(BetaBelief.UNIFORM);
+        return book.belief(step, group)
+                .map(belief -> new HouseRate(interval(belief, scale), book.ground(step, group)))
+                .orElse(NOTHING_KNOWN);
+    }
+
+    private static Interval interval(BetaBelief belief, double scale) {
         double tail = (1 - CERTAINTY) / 2;
-        return new HouseRate(
-                new Interval(
-                        scale * belief.quantile(0.5),
-                        scale * belief.quantile(tail),
-                        scale * belief.quantile(1 - tail),
-                        CERTAINTY),
-                book.ground(step, group));
+        return new Interval(
+                scale * belief.quantile(0.5),
+                scale * belief.quantile(tail),
+                scale * belief.quantile(1 - tail),
+                CERTAINTY);
     }
 
     private RateBook book(Program program) {

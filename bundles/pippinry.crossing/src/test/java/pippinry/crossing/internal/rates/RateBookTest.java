@@ -61,6 +61,41 @@ class RateBookTest {
     }
 
     @Test
+    void treesCountInTheFieldWhenTheyHaveStoodTwoYears() {
+        Program program = new TestProgram()
+                .csv(
+                        "genotypes",
+                        "code,seed_parent\nFIE,\n23-001-001,FIE\n23-001-005,FIE\n23-001-003,FIE\n23-001-004,FIE")
+                .csv(
+                        "plants",
+                        """
+                        tag,genotype,status,ended_on
+                        23-001-001A,23-001-001,alive,
+                        23-001-005A,23-001-005,dead,1966-07
+                        23-001-003A,23-001-003,dead,1969-05
+                        23-001-004A,23-001-004,grubbed,1966-11
+                        """)
+                .csv("blocks", "block\nN")
+                .csv(
+                        "places",
+                        """
+                        plant,block,row,place,from
+                        23-001-001A,N,1,1,1966-03
+                        23-001-005A,N,1,2,1966-03
+                        23-001-003A,N,1,3,1966-03
+                        23-001-004A,N,1,4,1966-03
+                        """)
+                .build();
+        // The program's clock stands at 1970-01-01.
+        assertEquals(
+                List.of(new Count(2, 3)),
+                new OwnCounts(program, 10).groups(Step.FIELD).get("FIE"));
+        HouseRate none = new OwnHouseRates(List.of()).rate(EMPTY, Step.FIELD, Optional.empty());
+        assertEquals(1, none.value().middle());
+        assertTrue(none.basis().contains("not reckoned with"));
+    }
+
+    @Test
     void withoutCountsThePublishedRatesStand() {
         RateBook book = new RateBook(EMPTY, Optional.of(TestPack.pack()));
         assertEquals(0.5667, book.belief(Step.SET, "FIE").orElseThrow().mean(), 0.01);
