@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import pippinry.model.record.Certainty;
 import pippinry.model.record.Genotype;
 import pippinry.model.value.Code;
+import pippinry.model.value.PartialDate;
 import pippinry.model.value.PollenParent;
 import pippinry.pedigree.internal.kinship.LinksBetween.Side;
 
@@ -15,6 +16,19 @@ final class LinkWords {
     /** Empty when the link is sure. A link whose certainty was never written down counts as sure. */
     static Optional<String> doubt(Genotype child, Side side) {
         return side == Side.SEED ? seed(child) : pollen(child);
+    }
+
+    /**
+     * Says that a parent is younger than its child by the years on file; empty when it is not, or may not be. A cultivar's year is
+     * often that of its release, so this is a question and no proof.
+     */
+    static Optional<String> younger(Genotype child, Genotype parent) {
+        if (child.year().isEmpty() || parent.year().isEmpty()) return Optional.empty();
+        PartialDate born = child.year().get();
+        PartialDate before = parent.year().get();
+        if (!before.earliest().isAfter(born.latest())) return Optional.empty();
+        return Optional.of("By the years on file " + parent.code() + " (" + before + ") is younger than its child "
+                + child.code() + " (" + born + ")");
     }
 
     private static Optional<String> seed(Genotype child) {

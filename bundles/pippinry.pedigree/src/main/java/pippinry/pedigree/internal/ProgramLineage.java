@@ -90,6 +90,7 @@ final class ProgramLineage {
         List<String> doubts = new ArrayList<>();
         LinkWords.doubt(child, Side.SEED).ifPresent(doubts::add);
         LinkWords.doubt(child, Side.POLLEN).ifPresent(doubts::add);
+        parents(child).forEach(parent -> LinkWords.younger(child, parent).ifPresent(doubts::add));
         parentage.weighed(child).words().ifPresent(doubts::add);
         return doubts;
     }
@@ -101,6 +102,8 @@ final class ProgramLineage {
                 || ancestor.pollenLink().equals(doubtful)
                 || ancestor.pollenParent().how() == PollenParent.How.CANDIDATES
                 || ancestor.pollenParent().how() == PollenParent.How.OPEN
+                || parents(ancestor).stream()
+                        .anyMatch(parent -> LinkWords.younger(ancestor, parent).isPresent())
                 || !parentage.weighed(ancestor).possible();
     }
 

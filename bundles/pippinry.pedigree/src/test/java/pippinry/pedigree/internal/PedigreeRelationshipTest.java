@@ -116,6 +116,16 @@ class PedigreeRelationshipTest {
     }
 
     @Test
+    void aParentYoungerThanItsChildIsAskedAbout() {
+        Program program = Programs.of("A,,,year=2019", "C,A,B,year=2015", "D,A,B,year=about 2018", "E,C,D,year=2022");
+        assertEquals(
+                List.of("By the years on file A (2019) is younger than its child C (2015)"),
+                relationship.doubts(program, code("C")));
+        assertEquals(List.of(), relationship.doubts(program, code("D")));
+        assertEquals(1, relationship.doubts(program, code("E")).size());
+    }
+
+    @Test
     void aStrangerIsRefusedByName() {
         Program program = Programs.of("C,A,B");
         IllegalArgumentException refused = assertThrows(IllegalArgumentException.class, () -> f(program, "C", "ZZ"));
