@@ -2,6 +2,9 @@ package pippinry.nursery.internal;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -9,7 +12,10 @@ import pippinry.model.Program;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Occupancy;
 import pippinry.model.record.Plant;
+import pippinry.model.value.Code;
+import pippinry.nursery.internal.copies.LimbMap;
 import pippinry.nursery.internal.copies.OnlyCopy;
+import pippinry.nursery.internal.copies.Roster;
 import pippinry.nursery.internal.copies.Takes;
 import pippinry.nursery.internal.copies.Takes.Take;
 import pippinry.panels.Chapter;
@@ -18,6 +24,10 @@ import pippinry.panels.Page;
 /** The book's chapter on grafts that took and on kept plants that could be lost in a night. */
 @Component
 public final class CopiesChapter implements Chapter {
+
+    private static final int PAPER_WIDTH = 483;
+    private static final int DRAWN_LIMBS = 3;
+    private static final double MOST_ASPECT = 1.3;
 
     @Activate
     public CopiesChapter() {}
@@ -35,6 +45,7 @@ public final class CopiesChapter implements Chapter {
     @Override
     public void write(Program program, LocalDate today, Page page) {
         onlyCopies(program, page);
+        hosts(program, page);
         Stream.of(Takes.By.values()).forEach(by -> takes(program, by, page));
     }
 
@@ -71,6 +82,24 @@ public final class CopiesChapter implements Chapter {
 
     private static String words(Occupancy place) {
         return place.block().map(block -> block + " ").orElse("") + "row " + place.row() + " place " + place.place();
+    }
+
+    private static void hosts(Program program, Page page) {
+        Map<Code<Plant>, List<Plant>> hosts = program.table(Kinds.PLANTS).stream()
+                .filter(plant -> plant.host().isPresent() && Roster.lives(plant))
+                .collect(Collectors.groupingBy(plant -> plant.host().orElseThrow(), TreeMap::new, Collectors.toList()));
+        hosts.forEach((host, limbs) -> {
+            if (limbs.size() >= DRAWN_LIMBS) {
+                LimbMap map = new LimbMap(limbs);
+                page.heading("The limbs of " + host);
+                page.picture(
+                        map,
+                        Math.min(map.aspect(PAPER_WIDTH), MOST_ASPECT),
+                        limbs.size() + " living limbs of " + host
+                                + " by height in m, west of the trunk to the left, east to the"
+                                + " right, with the side they grow to.");
+            }
+        });
     }
 
     private static void takes(Program program, Takes.By by, Page page) {

@@ -45,7 +45,7 @@ public final class Roster {
     }
 
     /** Living mothers of the stool bed. */
-    List<Plant> stools() {
+    public List<Plant> stools() {
         return stools;
     }
 
@@ -66,7 +66,8 @@ public final class Roster {
         }
     }
 
-    static boolean lives(Plant plant) {
+    /** By its own record alone. */
+    public static boolean lives(Plant plant) {
         return plant.status().orElse(PlantStatus.ALIVE) == PlantStatus.ALIVE
                 && plant.endedOn().isEmpty();
     }

@@ -9,6 +9,8 @@ import pippinry.nursery.internal.work.WorkRule;
 /** Bags, tags, vials, drying agent and brushes are got in February and March (common practice, no source). */
 public final class MakeReady implements WorkRule {
 
+    private static final int STILL_SHOWN_DAYS = 30;
+
     @Override
     public String name() {
         return "make-ready";
@@ -16,7 +18,9 @@ public final class MakeReady implements WorkRule {
 
     @Override
     public Stream<DueTask> find(Look look) {
-        return PlannedCross.of(look).map(planned -> task(look, planned));
+        return PlannedCross.of(look)
+                .map(planned -> task(look, planned))
+                .filter(task -> look.isRecent(task.until(), STILL_SHOWN_DAYS));
     }
 
     private DueTask task(Look look, PlannedCross planned) {

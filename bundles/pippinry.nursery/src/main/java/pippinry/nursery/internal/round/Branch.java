@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import pippinry.model.Program;
 import pippinry.model.Row;
+import pippinry.model.record.Cross;
 import pippinry.model.record.Done;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Pollination;
@@ -38,12 +39,22 @@ public record Branch(Pollination tag, List<Visit> visits) {
     static List<Branch> ofSeason(Program program, LocalDate today) {
         return program.table(Kinds.POLLINATIONS).stream()
                 .filter(tag -> tag.harvestedFruits().isEmpty())
+                .filter(tag -> !isOfAnOlderCross(program, tag, today))
                 .map(tag -> of(program, tag))
                 .filter(branch -> !branch.was(Done.HARVEST))
                 .filter(branch -> branch.first()
                         .filter(day -> day.isAfter(today.minusDays(SEASON_DAYS)))
                         .isPresent())
                 .toList();
+    }
+
+    /** Told from the cross alone, so that the visits of twenty years need not be read. */
+    private static boolean isOfAnOlderCross(Program program, Pollination tag, LocalDate today) {
+        return tag.cross()
+                .flatMap(cross -> program.find(Kinds.CROSSES, cross))
+                .flatMap(Cross::year)
+                .filter(year -> year.latest().plusYears(1).isBefore(today))
+                .isPresent();
     }
 
     /** The first dated visit; empty for a branch whose visits nobody dated. */
