@@ -14,6 +14,7 @@ import pippinry.model.ProgramStore;
 import pippinry.model.StoreFailed;
 import pippinry.store.internal.kept.Keeping;
 import pippinry.store.internal.kept.Kept;
+import pippinry.store.internal.kept.StoreCopy;
 import pippinry.store.internal.kept.StoreFolder;
 import pippinry.store.internal.kept.Touched;
 import pippinry.store.internal.ledger.Backup;
@@ -28,6 +29,8 @@ import pippinry.store.internal.ledger.Trouble;
 
 /** Opens one program folder. */
 final class FolderOpening {
+
+    private static final long LONG_LEDGER = 12L << 20;
 
     private final Path folder;
     private final Clock clock;
@@ -48,7 +51,19 @@ final class FolderOpening {
             Files.createDirectories(folder);
             return locked(this::begin);
         } catch (IOException e) {
+            // A folder that is left with half a program in it could not be used for the next try.
+            removeBegun();
             throw Trouble.with("The program was not made", folder, e);
+        }
+    }
+
+    private void removeBegun() {
+        for (String name : List.of("ledger/000001.jsonl", "ledger", "about.txt", "lock")) {
+            try {
+                Files.deleteIfExists(folder.resolve(name));
+            } catch (IOException e) {
+                // It stays, and the person is told anyway that no program was made.
+            }
         }
     }
 
@@ -84,11 +99,22 @@ final class FolderOpening {
         refuseIfNone();
         try {
             LedgerOpening opening = new LedgerOpening(folder, disk, clock);
+            CompletableFuture<Optional<Kept>> loading = CompletableFuture.supplyAsync(this::loadToRead);
             Edits edits = opening.read();
-            return new ReadStore(folder, clock, edits, opening.notices());
+            Program from = loading.join()
+                    .filter(kept -> agrees(kept, edits))
+                    .map(Kept::program)
+                    .orElseGet(Program::empty);
+            return new ReadStore(folder, clock, edits, from, opening.notices());
         } catch (IOException e) {
             throw Trouble.with("The program could not be opened", folder, e);
         }
+    }
+
+    /** Up to some length the ledger alone is read sooner than the engine starts. */
+    private Optional<Kept> loadToRead() {
+        boolean isLong = LedgerFolder.of(folder).length() > LONG_LEDGER;
+        return isLong ? new StoreCopy(folder).load() : Optional.empty();
     }
 
     private void refuseIfNone() {
@@ -150,7 +176,7 @@ final class FolderOpening {
         return rebuilt(lock, ledger, store, why);
     }
 
-    private static boolean agrees(Kept kept, Ledger ledger) {
+    private static boolean agrees(Kept kept, Edits ledger) {
         long edit = kept.program().edit();
         return edit <= ledger.last() && (edit == 0 || ledger.edit(edit).sum() == kept.sum());
     }
@@ -181,6 +207,7 @@ final class FolderOpening {
         }
         keeping.start();
         Background background = new Background(keeping, new Backup(folder, disk, setAside()), notices);
+        background.backUp(ledger.end());
         return new LedgerStore(folder, clock, ledger, now, background, announcement, lock);
     }
 

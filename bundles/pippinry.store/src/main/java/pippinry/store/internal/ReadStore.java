@@ -24,13 +24,14 @@ final class ReadStore implements ProgramStore {
     private final Program now;
     private final List<String> notices;
 
-    ReadStore(Path folder, Clock clock, Edits edits, List<String> notices) {
+    /** @param from a snapshot of this program, from which the ledger is followed to its end */
+    ReadStore(Path folder, Clock clock, Edits edits, Program from, List<String> notices) {
         this.folder = folder;
         this.clock = clock;
         this.edits = edits;
         this.history = new History(edits);
         this.past = new Past(edits, history);
-        this.now = new Replay(edits, Program.empty()).to(edits.last());
+        this.now = new Replay(edits, from).to(edits.last());
         this.notices = List.copyOf(notices);
     }
 

@@ -54,6 +54,23 @@ final class Seal {
         add();
     }
 
+    /**
+     * Copies the files as they were after the last write that was sealed, though another process be writing on.
+     *
+     * @throws NotWhole if what was copied is not what was sealed
+     */
+    void copyTo(Path target) throws IOException {
+        for (Map.Entry<String, SealedFile> entry : lastLine().entrySet()) {
+            Path copy = target.resolve(entry.getKey());
+            Files.createDirectories(copy.getParent());
+            Files.copy(folder.resolve(entry.getKey()), copy);
+            if (!entry.getValue().isStartOf(copy)) {
+                throw new NotWhole("its file " + entry.getKey() + " is not as it was written");
+            }
+            cut(copy, entry.getValue().length());
+        }
+    }
+
     /** Seals the files as they are now. */
     void renew() throws IOException {
         Set<String> names = new HashSet<>(names());

@@ -3,10 +3,7 @@ package pippinry.store.internal.kept;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import pippinry.model.Program;
 import pippinry.store.internal.ledger.SetAside;
 
@@ -108,12 +105,7 @@ public final class StoreFolder implements AutoCloseable {
     /** Nothing is lost if the process ends in between: the ledger has everything. */
     private void remove() throws IOException {
         closeEngine();
-        try (Stream<Path> files = Files.walk(path)) {
-            List<Path> inward = files.sorted(Comparator.reverseOrder()).toList();
-            for (Path file : inward) {
-                Files.delete(file);
-            }
-        }
+        Folders.remove(path);
         root = KeptRoot.empty();
         seal = newSeal();
     }

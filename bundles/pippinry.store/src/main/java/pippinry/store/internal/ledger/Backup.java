@@ -41,10 +41,9 @@ public final class Backup {
         disk.forceEntries(to.path());
     }
 
-    /** A closed file of the right length was checked when it was copied. */
+    /** A file of the right length was checked when it was copied. */
     private void bringUp(long length, LedgerEnd end) throws IOException {
-        boolean closed = segment < end.segment();
-        if (closed && checked == 0 && to.length(segment) == length) {
+        if (to.length(segment) == length) {
             return;
         }
         if (to.length(segment) > length) {

@@ -51,6 +51,19 @@ public record LedgerFolder(Path path) {
         }
     }
 
+    /** Of all files together; 0 if they cannot be read. */
+    public long length() {
+        try {
+            long length = 0;
+            for (int segment : segments()) {
+                length += length(segment);
+            }
+            return length;
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
     /** The file's length; 0 if it is not there. */
     long length(int segment) throws IOException {
         Path file = file(segment);

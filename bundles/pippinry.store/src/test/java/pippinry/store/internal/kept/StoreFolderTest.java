@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -18,8 +19,11 @@ import pippinry.model.Edit;
 import pippinry.model.EditRefused;
 import pippinry.model.Outcome;
 import pippinry.model.Program;
+import pippinry.model.Settled;
 import pippinry.model.record.Kind;
 import pippinry.model.record.Kinds;
+import pippinry.model.record.Plant;
+import pippinry.model.record.Score;
 import pippinry.store.internal.Rows;
 import pippinry.store.internal.ledger.SetAside;
 
@@ -44,10 +48,29 @@ class StoreFolderTest {
     }
 
     @Test
+    void aCopyIsReadWhileTheFolderIsWrittenAndLeavesNoTrace() throws Exception {
+        Program program = Program.empty();
+        assertEquals(Optional.empty(), new StoreCopy(temp).load());
+        try (StoreFolder folder = folder(temp, Long.MAX_VALUE / 2)) {
+            for (int i = 0; i < 5; i++) {
+                program = written(folder, program, someEdit(program, i));
+                assertLike(program, new StoreCopy(temp).load().orElseThrow().program());
+            }
+            assertEquals(Optional.empty(), folder(temp.resolve("nobody"), 0).load());
+        }
+        assertRead(program, temp);
+        Path data = temp.resolve("store/graph/channel_0/channel_0_1.dat");
+        byte[] bytes = Files.readAllBytes(data);
+        bytes[bytes.length / 2] ^= 1;
+        Files.write(data, bytes);
+        assertEquals(Optional.empty(), new StoreCopy(temp).load());
+    }
+
+    @Test
     void aFolderFullOfWhatIsOfNoMoreUseIsWrittenAnew() throws Exception {
         Program program = Program.empty();
         try (StoreFolder folder = folder(temp, 20_000)) {
-            for (int i = 0; i < 60; i++) {
+            for (int i = 0; i < 40; i++) {
                 program = written(folder, program, someEdit(program, i));
                 assertTrue(size(temp) < 400_000, "edit " + i + ": " + size(temp));
             }
@@ -64,7 +87,7 @@ class StoreFolderTest {
             Program old = program;
             List<?> before = List.of(
                     old.table(Kinds.GENOTYPES).rows(), old.table(Kinds.SCORES).rows());
-            for (int i = 2; i < 60; i++) {
+            for (int i = 2; i < 40; i++) {
                 program = written(folder, program, someEdit(program, i));
             }
             assertEquals(
@@ -89,24 +112,28 @@ class StoreFolderTest {
 
     private long bytesOfAnEdit(int plants) throws Exception {
         Path here = Files.createDirectory(temp.resolve("plants" + plants));
-        Edit.Draft draft = Edit.by("IN", "many");
-        for (int i = 0; i < plants; i++) {
-            draft.put(Kinds.GENOTYPES, Rows.genotype("G_" + i, "a name"));
-            draft.put(Kinds.PLANTS, Rows.plant("P_" + i, "G_" + i));
-            draft.put(Kinds.SCORES, Rows.score("P_" + i, "brix", "1" + i % 7 + "." + i % 10));
-        }
+        Program program = Program.empty().with(many(plants), 1, NOW);
         try (StoreFolder folder = folder(here, Long.MAX_VALUE / 2)) {
-            Program program = written(folder, Program.empty(), draft.done());
+            folder.write(program, Touched.all(program), 17);
             long before = size(here);
-            written(
-                    folder,
-                    program,
-                    Edit.by("IN", "one of each")
-                            .put(Kinds.PLANTS, Rows.plant("P_" + plants / 2, "G_7"))
-                            .put(Kinds.SCORES, Rows.score("P_" + plants / 3, "brix", "12.5"))
-                            .done());
+            Edit edit = Edit.by("IN", "one of each")
+                    .put(Kinds.PLANTS, Rows.plant("P_" + plants / 2, ""))
+                    .put(Kinds.SCORES, Rows.score("P_" + plants / 3, "brix", "12.5"))
+                    .done();
+            written(folder, program, edit);
             return size(here) - before;
         }
+    }
+
+    private static List<Settled<?>> many(int plants) {
+        List<Settled<?>> many = new ArrayList<>();
+        for (int i = 0; i < plants; i++) {
+            Plant plant = Rows.row(Kinds.PLANTS, "tag", "P_" + i);
+            Score score = Rows.score("P_" + i, "brix", "1" + i % 7 + "." + i % 10);
+            many.add(new Settled<>(Kinds.PLANTS, i, Optional.empty(), Optional.of(plant)));
+            many.add(new Settled<>(Kinds.SCORES, i, Optional.empty(), Optional.of(score)));
+        }
+        return many;
     }
 
     private Edit someEdit(Program program, int number) {
@@ -146,15 +173,14 @@ class StoreFolderTest {
             Optional<Kept> kept = folder.load();
             assertEquals("", folder.amiss());
             assertEquals(17, kept.orElseThrow().sum());
-            for (Kind<?> kind : Kinds.ALL) {
-                assertEquals(
-                        expected.table(kind).rows(),
-                        kept.get().program().table(kind).rows(),
-                        kind.table());
-                assertEquals(
-                        expected.table(kind).nextId(),
-                        kept.get().program().table(kind).nextId());
-            }
+            assertLike(expected, kept.get().program());
+        }
+    }
+
+    private static void assertLike(Program expected, Program found) {
+        for (Kind<?> kind : Kinds.ALL) {
+            assertEquals(expected.table(kind).rows(), found.table(kind).rows(), kind.table());
+            assertEquals(expected.table(kind).nextId(), found.table(kind).nextId());
         }
     }
 
