@@ -3,6 +3,7 @@ package pippinry.panels;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
@@ -14,9 +15,14 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
+import javax.swing.JSplitPane;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingConstants;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableModel;
 
 /** The pieces that panels are built of, so that all look alike. */
 public final class Form {
@@ -44,17 +50,9 @@ public final class Form {
         return left(label);
     }
 
-    /** Sentences that wrap at whatever width there is; can be marked and copied. */
-    public static JTextArea sentences(String text, Color colour) {
-        JTextArea area = new JTextArea(text);
-        area.setEditable(false);
-        area.setFocusable(false);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        area.setOpaque(false);
-        area.setBorder(BorderFactory.createEmptyBorder());
-        area.setForeground(colour);
-        return left(area);
+    /** Sentences that wrap at whatever width there is. */
+    public static Sentences sentences(String text, Color colour) {
+        return new Sentences(text, colour);
     }
 
     /** The button for what most people come for; one for each panel. */
@@ -104,17 +102,50 @@ public final class Form {
         return left(column);
     }
 
-    /** Things side by side from the left, each as wide as it likes. */
+    /** Things side by side from the left, each as wide as it likes; in more than one line where there is little width. */
     public static JPanel row(Component... parts) {
-        JPanel row = new JPanel();
-        row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
+        JPanel row = new JPanel(new Flowing(GAP / 2)) {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            public Dimension getMaximumSize() {
+                return new Dimension(Integer.MAX_VALUE, getPreferredSize().height);
+            }
+        };
         row.setOpaque(false);
         for (Component part : parts) {
             row.add(part);
-            row.add(Box.createHorizontalStrut(GAP / 2));
         }
-        row.add(Box.createHorizontalGlue());
         return left(row);
+    }
+
+    /** A table whose headers stand as their columns do: numbers to the right, words to the left. */
+    public static JTable table(TableModel model) {
+        JTable table = new JTable(model);
+        table.setFillsViewportHeight(true);
+        JTableHeader header = table.getTableHeader();
+        header.setReorderingAllowed(false);
+        TableCellRenderer usual = header.getDefaultRenderer();
+        header.setDefaultRenderer((of, value, marked, focused, row, column) -> {
+            Component cell = usual.getTableCellRendererComponent(of, value, marked, focused, row, column);
+            if (cell instanceof JLabel label) {
+                boolean number = Number.class.isAssignableFrom(of.getColumnClass(column));
+                label.setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
+            }
+            return cell;
+        });
+        return table;
+    }
+
+    /** Two things with a divider between that a person can drag. @param share of the first when there is more room */
+    public static JSplitPane split(int orientation, JComponent first, JComponent second, double share) {
+        JSplitPane split = new JSplitPane(orientation, first, second);
+        split.setResizeWeight(share);
+        split.setOpaque(false);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        // Between cards lies the ground; within a card there is only room.
+        split.putClientProperty("FlatLaf.style", "dividerSize: 8; background: $Panel.background");
+        return split;
     }
 
     /** A view that scrolls up and down only. */
@@ -143,8 +174,7 @@ public final class Form {
         JPanel column = column(sentences(what, palette.quiet()));
         JPanel buttons = row();
         for (int i = 0; i < first.length; i++) {
-            buttons.add(i == 0 ? mainButton(first[i]) : button(first[i]), i * 2);
-            buttons.add(Box.createHorizontalStrut(GAP / 2), i * 2 + 1);
+            buttons.add(i == 0 ? mainButton(first[i]) : button(first[i]));
         }
         column.add(buttons);
         return padded(column);

@@ -52,6 +52,8 @@ public record Palette(
             new Color(0xC77E95),
             new Color(0x15201A));
 
+    private static final double EQUAL_CONTRAST = 0.179;
+
     private static final Color[] SERIES = {
         new Color(0x0072B2),
         new Color(0xE69F00),
@@ -86,10 +88,20 @@ public record Palette(
                 mix(card.getBlue(), accent.getBlue(), part));
     }
 
-    /** Black or white, whichever reads better on this colour. */
+    /**
+     * Black or white, whichever reads better on this colour: the contrast of the two is equal where the relative luminance
+     * is 0.179 (Web Content Accessibility Guidelines 2.1, W3C 2018).
+     */
     public static Color inkOn(Color ground) {
-        double luminance = (0.299 * ground.getRed() + 0.587 * ground.getGreen() + 0.114 * ground.getBlue()) / 255;
-        return luminance > 0.55 ? new Color(0x1F2421) : Color.WHITE;
+        double luminance = 0.2126 * linear(ground.getRed())
+                + 0.7152 * linear(ground.getGreen())
+                + 0.0722 * linear(ground.getBlue());
+        return luminance > EQUAL_CONTRAST ? Color.BLACK : Color.WHITE;
+    }
+
+    private static double linear(int channel) {
+        double share = channel / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 
     private static int mix(int from, int to, double part) {

@@ -12,8 +12,16 @@ public interface Panel extends AutoCloseable {
     /** What the person can do here; also found by Ctrl+K. */
     List<PanelAction> actions();
 
+    /** A few quiet words beside the title, such as the weeks shown; read again after each refresh and each work. */
+    default String subtitle() {
+        return "";
+    }
+
     /** The program changed, or another was opened: show it anew. */
     void refresh();
+
+    /** Another number was selected somewhere: mark it if it is shown here. */
+    default void mark(String number) {}
 
     /** Leaves nothing behind that keeps the panel's classes alive. */
     @Override

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -30,10 +31,11 @@ import pippinry.panels.PictureView;
 /** The square of possible pairs, and beside it all that is known of the marked one. */
 public final class CrossesPanel implements Panel {
 
+    private static final double SQUARE_SHARE = 0.55;
     private static final double SURE = 0.95;
     private static final int FAMILY = 50;
     private static final int ALL = 4_000;
-    private static final Dimension FUNNEL = new Dimension(380, 150);
+    private static final Dimension FUNNEL = new Dimension(380, 170);
 
     private final PanelContext context;
     private final Packs packs;
@@ -55,12 +57,18 @@ public final class CrossesPanel implements Panel {
         view.setOpaque(false);
         detail.setOpaque(false);
         actions.forEach(action -> Form.bind(view, action));
+        view.add(Form.nothingYet("The pairs are being judged …", context.palette()));
         refresh();
     }
 
     @Override
     public JComponent view() {
         return view;
+    }
+
+    @Override
+    public String subtitle() {
+        return "seed parents down, pollen parents across; share of seedlings with every must";
     }
 
     @Override
@@ -94,8 +102,9 @@ public final class CrossesPanel implements Panel {
             square.show(next);
             JScrollPane pane = new JScrollPane(square);
             pane.getViewport().setBackground(context.palette().card());
-            JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left(pane), Form.scrolling(detail));
-            split.setResizeWeight(0.55);
+            pane.setBorder(BorderFactory.createEmptyBorder());
+            JSplitPane split =
+                    Form.split(JSplitPane.HORIZONTAL_SPLIT, left(pane), Form.scrolling(detail), SQUARE_SHARE);
             split.setDividerLocation(460);
             view.add(split);
             square.marked().ifPresent(this::show);
@@ -107,15 +116,11 @@ public final class CrossesPanel implements Panel {
     private JComponent left(JScrollPane pane) {
         JPanel left = new JPanel(new BorderLayout(0, 6));
         left.setOpaque(false);
-        left.add(
-                Form.quiet(
-                        "Seed parents down, pollen parents across; share of seedlings with every must",
-                        context.palette()),
-                BorderLayout.NORTH);
         left.add(pane, BorderLayout.CENTER);
         left.add(
-                Form.quiet(
-                        "● all pollen works   ◐ half (one S-allele shared)   ○ none   ? not known", context.palette()),
+                Form.sentences(
+                        "● all pollen works   ◐ half (one S-allele shared)   ○ none   ? not known",
+                        context.palette().quiet()),
                 BorderLayout.SOUTH);
         return Form.padded(left);
     }

@@ -1,5 +1,6 @@
 package pippinry.crossing.internal.view;
 
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
@@ -14,7 +15,8 @@ import pippinry.panels.Picture;
 final class FunnelPicture implements Picture {
 
     private static final int BAR = 28;
-    private static final int TEXT = 40;
+    private static final int TEXT = 54;
+    private static final float SMALLER = 2;
     private static final int LEAST = 3;
 
     private final List<Funnel.Stage> stages;
@@ -70,8 +72,21 @@ final class FunnelPicture implements Picture {
         graphics.drawString(
                 count, (float) (middle - metrics.stringWidth(count) / 2.0), (float) (room + metrics.getAscent() + 2));
         graphics.setColor(palette.quiet());
-        graphics.drawString(stage.name(), (float) (middle - metrics.stringWidth(stage.name()) / 2.0), (float)
-                (room + 2 * metrics.getHeight()));
+        Font usual = graphics.getFont();
+        graphics.setFont(usual.deriveFont(usual.getSize2D() - SMALLER));
+        double baseline = room + 2 * metrics.getHeight();
+        for (String line : lines(stage.name())) {
+            graphics.drawString(
+                    line, (float) (middle - graphics.getFontMetrics().stringWidth(line) / 2.0), (float) baseline);
+            baseline += graphics.getFontMetrics().getHeight();
+        }
+        graphics.setFont(usual);
+    }
+
+    /** Names of two or three words stand in two lines: the bars are close together. */
+    private static String[] lines(String name) {
+        int blank = name.lastIndexOf(' ');
+        return blank < 0 ? new String[] {name} : new String[] {name.substring(0, blank), name.substring(blank + 1)};
     }
 
     private static String count(Funnel.Stage stage) {

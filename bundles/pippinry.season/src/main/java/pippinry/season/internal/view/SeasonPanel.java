@@ -18,6 +18,7 @@ import pippinry.panels.PanelContext;
 import pippinry.season.internal.due.DueList;
 import pippinry.season.internal.due.Entry;
 import pippinry.season.internal.due.Marking;
+import pippinry.season.internal.due.Words;
 
 /** What is due, by batch, with the buttons to say it is done; in an empty program, the doors into it. */
 public final class SeasonPanel implements Panel {
@@ -41,6 +42,12 @@ public final class SeasonPanel implements Panel {
     @Override
     public JComponent view() {
         return view;
+    }
+
+    @Override
+    public String subtitle() {
+        LocalDate today = context.today();
+        return opened.isPresent() ? "" : Words.date(today) + " to " + Words.date(today.plusWeeks(WEEKS));
     }
 
     @Override

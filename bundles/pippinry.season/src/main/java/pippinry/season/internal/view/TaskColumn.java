@@ -15,7 +15,6 @@ import pippinry.panels.PanelContext;
 import pippinry.season.internal.due.DueList;
 import pippinry.season.internal.due.Entry;
 import pippinry.season.internal.due.Group;
-import pippinry.season.internal.due.Words;
 
 /** The tasks one under the other, in groups. */
 final class TaskColumn extends JPanel {
@@ -28,7 +27,6 @@ final class TaskColumn extends JPanel {
         setLayout(new BoxLayout(this, BoxLayout.Y_AXIS));
         setOpaque(false);
         setBorder(BorderFactory.createEmptyBorder(GAP, GAP, GAP, GAP));
-        put(Form.quiet(Words.date(list.today()) + " to " + Words.date(list.to()), context.palette()));
         if (list.open().isEmpty()) {
             put(Form.sentences(
                     "Nothing is due in these weeks.", context.palette().text()));
