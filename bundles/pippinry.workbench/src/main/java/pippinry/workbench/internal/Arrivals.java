@@ -20,18 +20,26 @@ final class Arrivals extends ServiceTracker<PanelProvider, PanelProvider> {
     private static final int MOMENT_MILLIS = 150;
 
     private final List<PanelProvider> waiting = new ArrayList<>();
-    private Optional<WorkbenchWindow> window = Optional.empty();
+    private volatile Optional<WorkbenchWindow> window = Optional.empty();
 
     Arrivals(BundleContext context) {
         super(context, PanelProvider.class, null);
     }
 
-    /** Starts watching. @return the panels that are there already */
+    /** Starts watching, or watches for another window. @return the panels that are there already */
     List<PanelProvider> begin() {
-        open();
-        List<PanelProvider> there = List.copyOf(waiting);
+        window = Optional.empty();
+        if (getTrackingCount() < 0) {
+            open();
+        }
         waiting.clear();
-        return there;
+        return List.copyOf(getTracked().values());
+    }
+
+    /** The window is gone. */
+    void end() {
+        window = Optional.empty();
+        close();
     }
 
     void tell(WorkbenchWindow shown) {

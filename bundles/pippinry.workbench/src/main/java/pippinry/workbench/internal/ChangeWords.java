@@ -1,20 +1,36 @@
 package pippinry.workbench.internal;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import pippinry.model.Settled;
 import pippinry.model.record.Column;
 import pippinry.model.record.Kind;
 
-/** Tells the changes of an edit, a line each. */
+/** Tells the changes of an edit by their kind, a line each; of very many alike only the first. */
 public final class ChangeWords {
 
-    private static final int MOST = 500;
+    private static final int MOST_OF_A_KIND = 40;
 
     private ChangeWords() {}
 
     public static List<String> of(List<Settled<?>> changes) {
-        return changes.stream().limit(MOST).map(ChangeWords::line).toList();
+        Map<Kind<?>, List<Settled<?>>> byKind = new LinkedHashMap<>();
+        changes.forEach(change ->
+                byKind.computeIfAbsent(change.kind(), any -> new ArrayList<>()).add(change));
+        List<String> lines = new ArrayList<>();
+        byKind.forEach((kind, some) -> tell(kind, some, lines));
+        return lines;
+    }
+
+    private static void tell(Kind<?> kind, List<Settled<?>> some, List<String> lines) {
+        lines.add("%s: %,d".formatted(kind.table(), some.size()));
+        some.stream().limit(MOST_OF_A_KIND).map(ChangeWords::line).forEach(line -> lines.add("    " + line));
+        if (some.size() > MOST_OF_A_KIND) {
+            lines.add("    and %,d more".formatted(some.size() - MOST_OF_A_KIND));
+        }
     }
 
     private static <T extends Record> String line(Settled<T> change) {
@@ -39,8 +55,9 @@ public final class ChangeWords {
 
     private static <T extends Record> String name(Kind<T> kind, T row) {
         return kind.keyOf(row).orElseGet(() -> kind.columns().stream()
-                .limit(3)
                 .map(column -> kind.cell(row, column))
+                .filter(cell -> !cell.isEmpty())
+                .limit(3)
                 .collect(Collectors.joining(" ")));
     }
 

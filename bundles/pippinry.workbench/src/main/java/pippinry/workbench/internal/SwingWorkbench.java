@@ -39,17 +39,20 @@ public final class SwingWorkbench implements Workbench, EventHandler {
         Session session = new Session(store, clock, author, run);
         OwnFolder folder = OwnFolder.ofThisPerson(System.getenv());
         Arrivals arrivals = new Arrivals(context);
-        onDispatchThread(() -> {
-            WorkbenchWindow.installLook(folder);
-            window = Optional.of(new WorkbenchWindow(session, folder, arrivals.begin()));
-            arrivals.tell(window.get());
-        });
         try {
-            window.orElseThrow().awaitClose();
+            do {
+                onDispatchThread(() -> open(session, folder, arrivals));
+            } while (window.orElseThrow().awaitClose());
         } finally {
-            arrivals.close();
+            arrivals.end();
             window = Optional.empty();
         }
+    }
+
+    private void open(Session session, OwnFolder folder, Arrivals arrivals) {
+        WorkbenchWindow.installLook(folder);
+        window = Optional.of(new WorkbenchWindow(session, folder, arrivals.begin()));
+        arrivals.tell(window.get());
     }
 
     /** Edits of this window were shown already; those that come by another way are shown here. */

@@ -1,9 +1,11 @@
 package pippinry.workbench.internal.view;
 
 import io.github.andrewauclair.moderndocking.DockingRegion;
+import io.github.andrewauclair.moderndocking.api.DockingStateAPI;
 import io.github.andrewauclair.moderndocking.app.Docking;
-import io.github.andrewauclair.moderndocking.app.DockingState;
 import io.github.andrewauclair.moderndocking.layouts.ApplicationLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
 import pippinry.panels.Panel;
 import pippinry.panels.PanelContext;
 import pippinry.panels.PanelProvider;
@@ -26,18 +29,72 @@ final class Docks {
     private final JFrame frame;
     private final PanelContext context;
     private final SavedDesks saved;
+    private final Dressing dressing;
+    // The library's own is bound to the first window of the process.
+    private final DockingStateAPI arrangement = new DockingStateAPI(Docking.getSingleInstance()) {};
     private final Map<String, PanelProvider> providers = new LinkedHashMap<>();
     private final Map<String, Slot> slots = new LinkedHashMap<>();
     private final Map<Desk, ApplicationLayout> layouts = new EnumMap<>(Desk.class);
     private Desk desk;
+    private boolean dressingWaits;
+    private boolean closed;
 
-    Docks(JFrame frame, PanelContext context, SavedDesks saved, Desk first) {
+    Docks(JFrame frame, PanelContext context, SavedDesks saved, Dressing dressing, Desk first) {
         this.frame = frame;
         this.context = context;
         this.saved = saved;
+        this.dressing = dressing;
         this.desk = first;
-        saved.panelsNamed().forEach((id, title) -> slots.put(id, new Slot(id, title)));
+        saved.panelsNamed().forEach((id, title) -> slots.put(id, slot(id, title)));
         layouts.putAll(saved.read());
+        Docking.addDockingListener(event -> dress());
+    }
+
+    private Slot slot(String id, String title) {
+        Slot slot = new Slot(id, title, context.palette(), () -> open(id));
+        slot.onRetitle(this::dress);
+        return slot;
+    }
+
+    private Optional<Panel> open(String id) {
+        return Optional.ofNullable(providers.get(id)).map(provider -> provider.open(context));
+    }
+
+    /** The panel that a person works in first gets the keys. */
+    void focusFirst() {
+        providers().stream()
+                .map(provider -> slots.get(provider.id()))
+                .filter(Slot::isShowing)
+                .findFirst()
+                .flatMap(Slot::panel)
+                .ifPresent(panel -> panel.view().requestFocusInWindow());
+    }
+
+    /** Brings the panel beside the one with the focus to the front, round and round. @param step 1 or -1 */
+    void next(int step) {
+        List<Slot> docked = providers().stream()
+                .map(provider -> slots.get(provider.id()))
+                .filter(Docking::isDocked)
+                .toList();
+        if (!docked.isEmpty()) {
+            Component focused =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            int now = docked.indexOf(SwingUtilities.getAncestorOfClass(Slot.class, focused));
+            show(docked.get(Math.floorMod(now + step, docked.size())).getPersistentID());
+        }
+    }
+
+    /** Once for all that was moved together. */
+    private void dress() {
+        if (!dressingWaits) {
+            dressingWaits = true;
+            SwingUtilities.invokeLater(() -> {
+                dressingWaits = false;
+                if (!closed) {
+                    dressing.dress(slots.values().stream().filter(Docking::isDocked));
+                }
+            });
+        }
     }
 
     Desk desk() {
@@ -58,7 +115,7 @@ final class Docks {
     void arrive(List<PanelProvider> come) {
         for (PanelProvider provider : come) {
             providers.put(provider.id(), provider);
-            slots.computeIfAbsent(provider.id(), id -> new Slot(id, provider.title()));
+            slots.computeIfAbsent(provider.id(), id -> slot(id, provider.title()));
         }
         arrange();
     }
@@ -91,7 +148,6 @@ final class Docks {
         }
         if (!Docking.isDocked(slot)) {
             dock(slot, providers.get(id).spot());
-            fillDocked();
         }
         Docking.bringToFront(slot);
         slot.panel().ifPresent(panel -> panel.view().requestFocusInWindow());
@@ -99,6 +155,15 @@ final class Docks {
 
     void refresh() {
         slots.values().forEach(Slot::refresh);
+    }
+
+    void mark(String number) {
+        slots.values().forEach(slot -> slot.mark(number));
+    }
+
+    /** Work of a panel was shown: what stands beside its title may have changed. */
+    void retitle() {
+        slots.values().forEach(Slot::retitle);
     }
 
     /** Puts every panel of this desk back where it stands when nobody has moved anything. */
@@ -117,6 +182,7 @@ final class Docks {
     }
 
     void close() {
+        closed = true;
         slots.values().forEach(Slot::empty);
     }
 
@@ -125,7 +191,7 @@ final class Docks {
         boolean complete = slots.values().stream()
                 .allMatch(slot -> providers.containsKey(slot.getPersistentID()) || !namedIn(layouts.get(desk), slot));
         if (complete && slots.values().stream().anyMatch(Docking::isDocked)) {
-            layouts.put(desk, DockingState.getApplicationLayout());
+            layouts.put(desk, arrangement.getApplicationLayout());
         }
     }
 
@@ -139,14 +205,13 @@ final class Docks {
         if (layout == null) {
             arrangeAsOnTheFirstDay();
         } else {
-            DockingState.restoreApplicationLayout(layout);
+            arrangement.restoreApplicationLayout(layout);
             Dividers.restore(frame, layout);
             slots.values().stream()
                     .filter(slot -> !providers.containsKey(slot.getPersistentID()) && Docking.isDocked(slot))
                     .forEach(Docking::undock);
             dockNewcomers(layout);
         }
-        fillDocked();
         frame.validate();
     }
 
@@ -211,14 +276,5 @@ final class Docks {
                 .map(provider -> slots.get(provider.id()))
                 .filter(other -> other != slot && Docking.isDocked(other))
                 .findFirst();
-    }
-
-    private void fillDocked() {
-        for (PanelProvider provider : providers()) {
-            Slot slot = slots.get(provider.id());
-            if (Docking.isDocked(slot) && !slot.isFilled()) {
-                slot.fill(provider.open(context));
-            }
-        }
     }
 }

@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -12,9 +14,11 @@ import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
 import pippinry.panels.Palette;
 import pippinry.panels.PanelProvider.Desk;
 import pippinry.workbench.internal.Desks;
@@ -23,7 +27,8 @@ import pippinry.workbench.internal.Desks;
 final class Header extends JPanel {
 
     private static final long serialVersionUID = 1;
-    private static final int FINDER_WIDTH = 300;
+    private static final int FINDER_WIDTH = 330;
+    private static final int MOST_WORDS = 28;
 
     private final JButton program = new JButton();
     private final Map<Desk, JToggleButton> desks = new EnumMap<>(Desk.class);
@@ -34,18 +39,31 @@ final class Header extends JPanel {
         super(new BorderLayout());
         setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(0, 0, 1, 0, palette.line()),
-                BorderFactory.createEmptyBorder(4, 12, 0, 12)));
+                BorderFactory.createEmptyBorder(6, 12, 0, 12)));
         program.setFont(
                 program.getFont().deriveFont(Font.BOLD, program.getFont().getSize2D() + 2));
         program.putClientProperty("JButton.buttonType", "borderless");
-        find.setText("Find a number, a name or an action      Ctrl K");
-        find.setForeground(palette.quiet());
+        program.setToolTipText("What concerns the whole program");
+        dressFinder(palette);
         find.addActionListener(event -> finding.run());
         takeBack.putClientProperty("JButton.buttonType", "borderless");
         takeBack.setForeground(palette.accent());
         takeBack.addActionListener(event -> takingBack.run());
         add(left(change), BorderLayout.WEST);
         add(right(), BorderLayout.EAST);
+    }
+
+    /** Looks like the field that it opens. */
+    private void dressFinder(Palette palette) {
+        find.setText("Find a number, a name or an action");
+        find.setHorizontalAlignment(SwingConstants.LEFT);
+        find.setForeground(palette.quiet());
+        find.setBackground(palette.ground());
+        JLabel keys = new JLabel(
+                KeyEvent.getModifiersExText(Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()) + " K");
+        keys.setForeground(palette.quiet());
+        find.setLayout(new BorderLayout());
+        find.add(keys, BorderLayout.EAST);
     }
 
     private JPanel left(Consumer<Desk> change) {
@@ -68,6 +86,7 @@ final class Header extends JPanel {
     private JPanel right() {
         JPanel right = line();
         find.setPreferredSize(new Dimension(FINDER_WIDTH, find.getPreferredSize().height));
+        find.setMaximumSize(find.getPreferredSize());
         right.add(find);
         right.add(Box.createHorizontalStrut(12));
         right.add(takeBack);
@@ -88,8 +107,15 @@ final class Header extends JPanel {
 
     void tell(String name, String undoable) {
         program.setText(name);
-        takeBack.setText(undoable.isEmpty() ? "Nothing to take back" : "Take back: " + undoable);
+        takeBack.setText(undoable.isEmpty() ? "Nothing to take back" : "Take back: " + shortened(undoable));
+        takeBack.setToolTipText(undoable.isEmpty() ? null : undoable);
         takeBack.setEnabled(!undoable.isEmpty());
+    }
+
+    private static String shortened(String words) {
+        return words.length() <= MOST_WORDS
+                ? words
+                : words.substring(0, MOST_WORDS - 1).strip() + "…";
     }
 
     void menu(JPopupMenu menu) {

@@ -22,11 +22,13 @@ import pippinry.workbench.internal.ChangeWords;
 /** Every edit, by whom; what it changed; take it back, or look at the program as of its day. */
 public final class HistoryPanel implements Panel {
 
-    private static final int[] WIDTHS = {140, 50, 300, 60};
+    private static final int[] WIDTHS = {140, 50, 300, 70};
+    private static final double LINES_SHARE = 0.65;
+    private static final int LINES_HEIGHT = 320;
 
     private final PanelContext context;
     private final HistoryTable lines = new HistoryTable();
-    private final JTable table = new JTable(lines);
+    private final JTable table = Form.table(lines);
     private final JList<String> changes = new JList<>();
     private final JPanel view = new JPanel(new BorderLayout(0, 8));
     private final List<PanelAction> actions = List.of(
@@ -41,14 +43,17 @@ public final class HistoryPanel implements Panel {
         for (int column = 0; column < WIDTHS.length; column++) {
             table.getColumnModel().getColumn(column).setPreferredWidth(WIDTHS[column]);
         }
-        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, new JScrollPane(table), new JScrollPane(changes));
-        split.setResizeWeight(0.65);
-        split.setDividerLocation(320);
+        JSplitPane split =
+                Form.split(JSplitPane.VERTICAL_SPLIT, new JScrollPane(table), new JScrollPane(changes), LINES_SHARE);
+        split.setDividerLocation(LINES_HEIGHT);
         JPanel buttons =
                 Form.row(Form.button(actions.get(0)), Form.button(actions.get(1)), Form.button(actions.get(2)));
         view.setOpaque(false);
-        view.add(Form.padded(split), BorderLayout.CENTER);
-        view.add(Form.padded(buttons), BorderLayout.SOUTH);
+        JPanel content = new JPanel(new BorderLayout(0, 12));
+        content.setOpaque(false);
+        content.add(split, BorderLayout.CENTER);
+        content.add(buttons, BorderLayout.SOUTH);
+        view.add(Form.padded(content), BorderLayout.CENTER);
         actions.forEach(action -> Form.bind(view, action));
         refresh();
     }
@@ -61,6 +66,11 @@ public final class HistoryPanel implements Panel {
     @Override
     public List<PanelAction> actions() {
         return actions;
+    }
+
+    @Override
+    public String subtitle() {
+        return "every change, the newest first";
     }
 
     @Override

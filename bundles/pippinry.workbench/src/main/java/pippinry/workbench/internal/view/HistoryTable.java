@@ -45,6 +45,11 @@ final class HistoryTable extends AbstractTableModel {
     }
 
     @Override
+    public Class<?> getColumnClass(int column) {
+        return column == HEADERS.length - 1 ? Integer.class : String.class;
+    }
+
+    @Override
     public Object getValueAt(int row, int column) {
         HistoryLine line = lines.get(row);
         return switch (column) {

@@ -24,6 +24,8 @@ final class Keys {
         bind(KeyEvent.VK_Y, command, window::bringAgain);
         bind(KeyEvent.VK_Z, command | InputEvent.SHIFT_DOWN_MASK, window::bringAgain);
         bind(KeyEvent.VK_Q, command, window::close);
+        bind(KeyEvent.VK_F6, 0, () -> window.next(1));
+        bind(KeyEvent.VK_F6, InputEvent.SHIFT_DOWN_MASK, () -> window.next(-1));
         for (Desk desk : Desks.ALL) {
             bind(KeyEvent.VK_1 + desk.ordinal(), command, () -> window.change(desk));
         }

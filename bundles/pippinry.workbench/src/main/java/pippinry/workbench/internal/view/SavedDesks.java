@@ -1,6 +1,7 @@
 package pippinry.workbench.internal.view;
 
-import io.github.andrewauclair.moderndocking.app.LayoutPersistence;
+import io.github.andrewauclair.moderndocking.api.LayoutPersistenceAPI;
+import io.github.andrewauclair.moderndocking.app.Docking;
 import io.github.andrewauclair.moderndocking.exception.DockingLayoutException;
 import io.github.andrewauclair.moderndocking.layouts.ApplicationLayout;
 import io.github.andrewauclair.moderndocking.layouts.DockingLayoutNode;
@@ -27,6 +28,7 @@ final class SavedDesks {
     private static final String PANELS = "panels";
 
     private final OwnFolder folder;
+    private final LayoutPersistenceAPI files = new LayoutPersistenceAPI(Docking.getSingleInstance()) {};
 
     SavedDesks(OwnFolder folder) {
         this.folder = folder;
@@ -57,7 +59,7 @@ final class SavedDesks {
 
     private void read(File file, Map<Desk, ApplicationLayout> layouts, Desk desk) {
         try {
-            ApplicationLayout layout = LayoutPersistence.loadApplicationLayoutFromFile(file);
+            ApplicationLayout layout = files.loadApplicationLayoutFromFile(file);
             if (panelsNamed().keySet().containsAll(names(layout))) {
                 layouts.put(desk, layout);
             }
@@ -75,7 +77,7 @@ final class SavedDesks {
                         .collect(Collectors.joining(";")));
         layouts.forEach((desk, layout) -> {
             try {
-                LayoutPersistence.saveLayoutToFile(file(desk), layout);
+                files.saveLayoutToFile(file(desk), layout);
             } catch (DockingLayoutException e) {
                 throw new IllegalStateException("Cannot keep the " + desk + " desk in " + file(desk), e);
             }

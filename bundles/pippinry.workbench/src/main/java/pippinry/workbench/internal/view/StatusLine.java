@@ -2,6 +2,7 @@ package pippinry.workbench.internal.view;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.GridBagLayout;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -39,7 +40,9 @@ final class StatusLine extends JPanel {
         words.setForeground(palette.quiet());
         bar.setPreferredSize(new Dimension(160, 8));
         workPart.add(what, BorderLayout.WEST);
-        workPart.add(bar, BorderLayout.CENTER);
+        JPanel middle = new JPanel(new GridBagLayout());
+        middle.add(bar);
+        workPart.add(middle, BorderLayout.CENTER);
         workPart.add(stop, BorderLayout.EAST);
         workPart.setVisible(false);
         stop.addActionListener(event -> stopper.run());

@@ -94,7 +94,11 @@ final class WindowContext implements PanelContext {
 
     @Override
     public <V> void work(String what, Function<Progress, V> work, Consumer<V> show) {
-        status.work(what, work, show, failure -> tell(what + " did not work: " + failure.getMessage()));
+        Consumer<V> shown = value -> {
+            show.accept(value);
+            window.retitle();
+        };
+        status.work(what, work, shown, failure -> tell(what + " did not work: " + failure.getMessage()));
     }
 
     @Override

@@ -1,8 +1,8 @@
 package pippinry.workbench.internal.view;
 
+import io.github.andrewauclair.moderndocking.DockableTabPreference;
 import io.github.andrewauclair.moderndocking.app.Docking;
 import io.github.andrewauclair.moderndocking.app.RootDockingPanel;
-import io.github.andrewauclair.moderndocking.ext.ui.DockingUI;
 import io.github.andrewauclair.moderndocking.settings.Settings;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -44,20 +44,19 @@ public final class WorkbenchWindow {
     private final StatusLine status;
     private final Header header;
     private final Docks docks;
+    private boolean again;
 
     /** Installs the look and shows the window with the panels there are. */
     public WorkbenchWindow(Session session, OwnFolder folder, List<PanelProvider> providers) {
         this.session = session;
         this.folder = folder;
-        Theme theme = folder.remembered("theme")
-                .filter("dark"::equals)
-                .map(any -> Theme.DARK)
-                .orElse(Theme.LIGHT);
+        Theme theme = theme(folder);
         status = new StatusLine(theme.palette());
         context = new WindowContext(session, frame, status, this, theme.palette());
         header = new Header(theme.palette(), this::change, this::find, this::takeBack);
-        startDocking(theme);
-        docks = new Docks(frame, context, new SavedDesks(folder), firstDesk());
+        Dressing dressing = new Dressing(theme.palette());
+        startDocking(dressing);
+        docks = new Docks(frame, context, new SavedDesks(folder), dressing, firstDesk());
         docks.arrive(providers);
         header.menu(new ProgramMenu(this, theme));
         header.mark(docks.desk());
@@ -68,20 +67,23 @@ public final class WorkbenchWindow {
 
     /** The look must be there before the first component is made. */
     public static void installLook(OwnFolder folder) {
-        Theme theme = folder.remembered("theme")
+        theme(folder).install();
+    }
+
+    private static Theme theme(OwnFolder folder) {
+        return folder.remembered("theme")
                 .filter("dark"::equals)
                 .map(any -> Theme.DARK)
                 .orElse(Theme.LIGHT);
-        theme.install();
     }
 
-    private void startDocking(Theme theme) {
+    private void startDocking(Dressing dressing) {
         Docking.initialize(frame);
-        DockingUI.initialize();
         Settings.setActiveHighlighterEnabled(false);
+        Settings.setDefaultTabPreference(DockableTabPreference.TOP);
         Settings.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         RootDockingPanel root = new RootDockingPanel(frame);
-        root.setBackground(theme.palette().ground());
+        dressing.ground(root);
         JPanel content = new JPanel(new BorderLayout());
         content.add(header, BorderLayout.NORTH);
         content.add(root, BorderLayout.CENTER);
@@ -109,6 +111,14 @@ public final class WorkbenchWindow {
         frame.setLocationByPlatform(true);
         folder.remembered("bounds").flatMap(WorkbenchWindow::bounds).ifPresent(frame::setBounds);
         frame.setVisible(true);
+        later(docks::focusFirst);
+        Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> tell(fault));
+    }
+
+    /** A fault in one panel is told and leaves the others alone. */
+    private void tell(Throwable fault) {
+        fault.printStackTrace();
+        status.say("This did not work, and nothing was changed by it: " + fault);
     }
 
     private static Optional<Rectangle> bounds(String text) {
@@ -124,9 +134,14 @@ public final class WorkbenchWindow {
         }
     }
 
-    /** Waits until the person has closed the window; not on the event dispatch thread. */
-    public void awaitClose() throws InterruptedException {
+    /**
+     * Waits until the person has closed the window; not on the event dispatch thread.
+     *
+     * @return whether it is wanted again at once, with another look
+     */
+    public boolean awaitClose() throws InterruptedException {
         closed.await();
+        return again;
     }
 
     public void arrive(List<PanelProvider> providers) {
@@ -156,6 +171,10 @@ public final class WorkbenchWindow {
         folder.remember("desk", desk.name());
     }
 
+    void retitle() {
+        docks.retitle();
+    }
+
     void reset() {
         docks.reset();
     }
@@ -166,13 +185,19 @@ public final class WorkbenchWindow {
 
     void select(String number) {
         if (session.selection().select(number)) {
-            docks.refresh();
+            docks.mark(number);
         }
     }
 
+    /** Colours are given to components when they are made: the window is put up anew, where it stood. */
     void use(Theme theme) {
         folder.remember("theme", theme == Theme.DARK ? "dark" : "light");
-        status.say("The window has this look when it is opened next.");
+        again = true;
+        close();
+    }
+
+    void next(int step) {
+        docks.next(step);
     }
 
     void find() {
@@ -237,7 +262,8 @@ public final class WorkbenchWindow {
         return frame;
     }
 
-    static void later(Runnable work) {
-        SwingUtilities.invokeLater(work);
+    /** After the panels have come into the window. */
+    private static void later(Runnable work) {
+        SwingUtilities.invokeLater(() -> SwingUtilities.invokeLater(() -> SwingUtilities.invokeLater(work)));
     }
 }
