@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import pippinry.model.page.Page;
 import pippinry.model.page.Words;
 import pippinry.model.record.Kind;
@@ -112,6 +113,17 @@ final class ColumnTable<T extends Record> implements PagedTable<T> {
 
     private Row<T> row(int id) {
         return new Row<>(id, get(id).orElseThrow());
+    }
+
+    /** Makes a record only when its turn comes, so that millions need not be there at once. */
+    @Override
+    public Stream<T> stream() {
+        return IntStream.rangeClosed(0, nextId / Page.ROWS)
+                .mapToObj(pages::get)
+                .flatMap(Optional::stream)
+                .flatMap(page -> IntStream.range(0, page.extent())
+                        .filter(page::has)
+                        .mapToObj(place -> cells.read(page, place, words)));
     }
 
     @Override

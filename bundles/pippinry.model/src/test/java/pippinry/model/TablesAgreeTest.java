@@ -126,6 +126,7 @@ class TablesAgreeTest {
         assertEquals(plain.size(), packed.size());
         assertEquals(plain.nextId(), packed.nextId());
         assertEquals(plain.rows(), packed.rows());
+        assertEquals(plain.stream().toList(), packed.stream().toList());
         for (int id = -1; id <= plain.nextId() + Page.ROWS; id++) {
             assertEquals(plain.get(id), packed.get(id));
         }

@@ -1,9 +1,12 @@
 package pippinry.model.value;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 
 /** Writes and reads numbers of the plain tables: a point, no exponent, no superfluous zeros. */
 public final class Decimal {
+
+    private static final Pattern FORM = Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
 
     private Decimal() {}
 
@@ -14,7 +17,7 @@ public final class Decimal {
 
     /** @throws IllegalArgumentException if the text is no finite number */
     public static double read(String text) {
-        if (!text.matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?")) {
+        if (!FORM.matcher(text).matches()) {
             throw new IllegalArgumentException("a number with a decimal point");
         }
         double number = Double.parseDouble(text);
