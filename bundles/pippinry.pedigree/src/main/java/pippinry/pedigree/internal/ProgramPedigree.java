@@ -2,13 +2,16 @@ package pippinry.pedigree.internal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import pippinry.model.Program;
 import pippinry.model.record.Genotype;
 import pippinry.model.record.Kinds;
@@ -101,6 +104,19 @@ public final class ProgramPedigree {
     /** Relationship of everybody. */
     public Kinship kinship() {
         return kinship;
+    }
+
+    /** Who is nobody's parent, nobody's candidate and no sport's origin. */
+    int[] withoutOffspring() {
+        Set<Integer> parents = new HashSet<>();
+        for (Genotype genotype : genotypes) {
+            genotype.seedParent().ifPresent(parent -> parents.add(number(parent)));
+            genotype.sportOf().ifPresent(origin -> parents.add(number(origin)));
+            genotype.pollenParent().candidates().forEach(parent -> parents.add(number(parent)));
+        }
+        return IntStream.range(0, genotypes.size())
+                .filter(who -> !parents.contains(who))
+                .toArray();
     }
 
     double coancestry(Code<Genotype> one, Code<Genotype> other) {

@@ -88,11 +88,13 @@ class AverageRelationshipTest {
         if (i < 5) return "unknown unknown";
         String seed = "I" + random.nextInt(i);
         String pollen = "I" + random.nextInt(i);
-        return switch (random.nextInt(8)) {
+        return switch (random.nextInt(10)) {
             case 0 -> seed + " op";
             case 1 -> seed + " " + pollen + "|I" + random.nextInt(i) + "|F" + i;
             case 2 -> seed + " " + seed;
             case 3 -> "2" + seed + " " + pollen;
+            case 6 -> "2" + seed + " 2" + pollen;
+            case 7 -> seed + " 2" + pollen;
             case 4 -> seed + " unknown";
             case 5 -> "sport " + seed;
             default -> seed + " " + pollen;

@@ -34,14 +34,17 @@ final class NamedPedigree {
         return pedigree;
     }
 
-    /** Rows such as `C: A B`, `S: sport A`, `T: 2A B` (two sets from A), `X: A op`, `Y: A B|C`. */
+    /** Rows such as `C: A B`, `S: sport A`, `T: 2A B` (two sets from A), `Q: 2A 2B`, `X: A op`, `Y: A B|C`. */
     static NamedPedigree of(String... rows) {
         NamedPedigree pedigree = new NamedPedigree();
         for (String row : rows) {
             String[] parts = row.split(":? ");
             boolean unreduced = parts[1].startsWith("2");
-            pedigree.row(parts[0], unreduced ? parts[1].substring(1) : parts[1], parts[2]);
-            if (unreduced) pedigree.draft.genomes(pedigree.number(parts[0]), 2, 1);
+            boolean pollenToo = parts[2].startsWith("2");
+            pedigree.row(parts[0], parts[1].substring(unreduced ? 1 : 0), parts[2].substring(pollenToo ? 1 : 0));
+            if (unreduced || pollenToo) {
+                pedigree.draft.genomes(pedigree.number(parts[0]), unreduced ? 2 : 1, pollenToo ? 2 : 1);
+            }
         }
         return pedigree;
     }
