@@ -11,6 +11,7 @@ import pippinry.model.record.Goal;
 import pippinry.traits.CropPack;
 import pippinry.traits.Locus;
 import pippinry.traits.LocusEffect;
+import pippinry.traits.TraitDefinition;
 
 /** Finds which loci of the crop pack speak to the goals of a program. */
 public final class GoalReading {
@@ -91,12 +92,17 @@ public final class GoalReading {
         };
     }
 
-    /** The goal in a few words, such as {@code scab_leaf at most 2}. */
-    public static String words(Goal goal) {
+    /** The goal in a few words, such as {@code Scab on leaves at most 2}; a trait of no pack goes by its code. */
+    public static String words(Goal goal, Optional<CropPack> pack) {
+        Optional<TraitDefinition> trait = pack.flatMap(facts -> facts.trait(goal.trait()));
+        String unit = trait.map(TraitDefinition::unit)
+                .filter(some -> !some.isBlank())
+                .map(some -> " " + some)
+                .orElse("");
         String amount =
-                goal.threshold().isPresent() ? " " + number(goal.threshold().getAsDouble()) : "";
+                goal.threshold().isPresent() ? " " + number(goal.threshold().getAsDouble()) + unit : "";
         Direction direction = goal.direction().orElse(Direction.MORE);
-        return goal.trait()
+        return trait.map(TraitDefinition::name).orElse(goal.trait())
                 + switch (direction) {
                     case LESS -> goal.threshold().isPresent() ? " at most" + amount : " less";
                     case MORE -> goal.threshold().isPresent() ? " at least" + amount : " more";

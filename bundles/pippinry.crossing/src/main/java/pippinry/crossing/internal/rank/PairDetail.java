@@ -38,6 +38,7 @@ final class PairDetail {
     private final RateBook rates;
     private final Wishes wishes;
     private final PairReasons reasons;
+    private final Optional<CropPack> pack;
     private final Optional<BeatingTheCheck> beating;
     private final Map<String, Optional<Flowers>> flowers = new HashMap<>();
 
@@ -45,6 +46,7 @@ final class PairDetail {
         this.genes = genes;
         this.rates = rates;
         this.wishes = wishes;
+        this.pack = pack;
         this.beating = wishes.beat().map(beat -> new BeatingTheCheck(program, beat));
         this.reasons = new PairReasons(program, genes, rates, wishes, pack);
     }
@@ -125,7 +127,7 @@ final class PairDetail {
         return new GoalShare(
                 goal.goal().trait(),
                 goal.goal().kind().orElse(GoalKind.WISH),
-                GoalReading.words(goal.goal()),
+                GoalReading.words(goal.goal(), pack),
                 loci(goal, draft),
                 draft.shares().of(index),
                 low,

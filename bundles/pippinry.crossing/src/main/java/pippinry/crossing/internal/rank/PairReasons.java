@@ -108,7 +108,7 @@ final class PairReasons {
         FamilyOutlook outlook = quantity.outlook();
         String mean = Words.say(
                 "%s: family mean %.3g (give or take %.2g%s), spread %.2g",
-                GoalReading.words(quantity.goal()),
+                GoalReading.words(quantity.goal(), pack),
                 outlook.mean(),
                 outlook.doubt(),
                 quantity.told() ? "" : ", the mean of all since neither parent has a record",

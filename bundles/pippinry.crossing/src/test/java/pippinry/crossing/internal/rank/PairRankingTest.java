@@ -88,7 +88,7 @@ class PairRankingTest {
         assertEquals(0.5, half.share().orElseThrow(), 0.005);
         assertTrue(half.rank() > best.rank());
         assertTrue(half.reasons().stream()
-                .anyMatch(reason -> reason.contains("scab_leaf at most 2: one in 2 of the seedlings")));
+                .anyMatch(reason -> reason.contains("Scab on leaves at most 2: one in 2 of the seedlings")));
     }
 
     @Test
