@@ -6,19 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import pippinry.model.Program;
 import pippinry.model.Row;
 import pippinry.model.record.Cross;
 import pippinry.model.record.Genotype;
 import pippinry.model.record.Kinds;
-import pippinry.model.record.LotMove;
 import pippinry.model.record.Pollination;
 import pippinry.model.record.PollinationKind;
 import pippinry.model.record.SeedLot;
 import pippinry.model.value.Code;
 import pippinry.nursery.internal.account.FamilyAccount.Count;
 import pippinry.nursery.internal.copies.Roster;
+import pippinry.nursery.internal.seed.LotSeeds;
 
 /**
  * The account of every cross. Flowers and fruits are those of its tagged branches without the controls; seeds those of its
@@ -64,7 +63,11 @@ public final class Accounts {
         put(counts, Step.FLOWERS, branches, Pollination::flowers);
         put(counts, Step.SET, branches, branch -> fruits(branch, branch.setFruits()));
         put(counts, Step.FRUITS, branches, branch -> fruits(branch, branch.harvestedFruits()));
-        put(counts, Step.SEEDS, lots.stream().filter(lot -> !isMovedIn(lot)).toList(), SeedLot::seedsFull);
+        put(
+                counts,
+                Step.SEEDS,
+                lots.stream().filter(lot -> !LotSeeds.isSplitOff(program, lot)).toList(),
+                SeedLot::seedsFull);
         put(counts, Step.SOWN, lots, SeedLot::sown);
         put(counts, Step.EMERGED, lots, SeedLot::emerged);
         closed(counts, lots);
@@ -114,11 +117,5 @@ public final class Accounts {
                 .map(Row::value)
                 .filter(lot -> lot.cross().filter(cross::equals).isPresent())
                 .toList();
-    }
-
-    private boolean isMovedIn(SeedLot lot) {
-        Stream<LotMove> moves =
-                program.table(Kinds.LOTMOVES).citing(lot.code().text()).stream().map(Row::value);
-        return moves.anyMatch(move -> move.to().filter(lot.code()::equals).isPresent());
     }
 }

@@ -9,15 +9,29 @@ import pippinry.model.record.Kinds;
 import pippinry.model.record.LotMove;
 import pippinry.model.record.SeedLot;
 
-/** How many seeds a lot holds: those counted in it, or put in, less those put into others. */
+/**
+ * How many full seeds a lot holds: those of its own fruit and those put in, less those put into others. In a lot without
+ * fruit of its own a count is a count of what was put in.
+ */
 public final class LotSeeds {
 
     private LotSeeds() {}
 
     /** Empty if nobody counted them. */
     public static OptionalInt of(Program program, SeedLot lot) {
-        OptionalInt first = lot.seedsFull().isPresent() ? lot.seedsFull() : movedIn(program, lot);
-        return first.isPresent() ? OptionalInt.of(Math.max(0, first.getAsInt() - movedOut(program, lot))) : first;
+        OptionalInt in = movedIn(program, lot);
+        if (lot.seedsFull().isEmpty() && in.isEmpty()) {
+            return in;
+        }
+        int first = isSplitOff(program, lot)
+                ? lot.seedsFull().orElse(in.orElse(0))
+                : lot.seedsFull().orElse(0) + in.orElse(0);
+        return OptionalInt.of(Math.max(0, first - movedOut(program, lot)));
+    }
+
+    /** Whether all its seeds came from other lots. */
+    public static boolean isSplitOff(Program program, SeedLot lot) {
+        return lot.fruits().isEmpty() && movedIn(program, lot).isPresent();
     }
 
     /** Seeds put in from other lots; empty if none were. */
