@@ -11,7 +11,8 @@ final class About {
                         number, time, author, reason, and each changed record with its cells before and after.
                         A large edit is a line "begin", lines "part", and a line "commit"; it counts only with its commit.
                         "sum" at the end of a line is CRC-32C over the eight digits of the line before's sum
-                        (00000000 before the first line) and the bytes of this line up to ,"sum".
+                        (00000000 before the first line) and the bytes of this line up to ,"sum". The first line of
+                        a file says in which format it is; it is written and summed like this in every format.
             backup/     A copy of the ledger, made once a day and when the program is closed.
             store/      A fast copy, made again from the ledger whenever it is missing or damaged.
             set-aside/  What was found damaged and mended; look at it or throw it away.

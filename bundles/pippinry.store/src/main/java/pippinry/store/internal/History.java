@@ -77,12 +77,12 @@ final class History {
         return new EditReader(edits.folder()).changes(edits.edit(number));
     }
 
-    /** The last edit that takes none back and stands. */
+    /** The last edit that takes none back, changed anything and stands. */
     Optional<HistoryLine> undoable() {
         Map<Long, Long> takenBackBy = new HashMap<>();
         for (long number = edits.last(); number > 0; number--) {
             EditHead head = edits.edit(number).head();
-            if (head.takesBack().isEmpty() && !takenBackBy.containsKey(number)) {
+            if (head.takesBack().isEmpty() && head.records() > 0 && !takenBackBy.containsKey(number)) {
                 return Optional.of(line(head, null));
             }
             note(head, takenBackBy);

@@ -121,8 +121,13 @@ final class LedgerStore implements ProgramStore {
         if (closed) {
             throw new StoreFailed("The program in " + folder + " is closed. Open it again.");
         }
+        if (author.isBlank()) {
+            throw new IllegalArgumentException("An edit has an author");
+        }
         Program next = outcome.program();
-        List<Settled<?>> changes = outcome.changes();
+        List<Settled<?>> changes = outcome.changes().stream()
+                .filter(change -> !change.before().equals(change.after()))
+                .toList();
         EditHead head = new EditHead(next.edit(), next.time(), author, reason, changes.size(), takesBack);
         Entry entry = append(head, changes);
         boolean newDay = !day(next.time()).equals(day(now.time()));

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,6 +24,7 @@ import pippinry.model.Program;
 import pippinry.model.ProgramStore;
 import pippinry.model.StoreFailed;
 import pippinry.model.record.Kinds;
+import pippinry.store.internal.ledger.Ledgers;
 
 class DamagedLedgerTest {
 
@@ -165,8 +167,7 @@ class DamagedLedgerTest {
 
     @Test
     void aFolderOfANewerVersionIsRefusedUnharmed() throws Exception {
-        String newer = Files.readString(file).replace("\"format\":1", "\"format\":2");
-        Files.writeString(file, newer);
+        Files.write(file, Ledgers.ofFormat(2));
         Map<String, String> before = contents();
         for (String refused : List.of(
                 assertThrows(StoreFailed.class, folder::open).getMessage(),
@@ -174,6 +175,21 @@ class DamagedLedgerTest {
             assertTrue(refused.contains("newer version"), refused);
         }
         assertEquals(before, contents());
+    }
+
+    @Test
+    void anyBitThatIsFlippedIsMendedFromTheBackup() throws Exception {
+        Random random = new Random(26);
+        for (int round = 0; round < Integer.getInteger("pippinry.flips", 40); round++) {
+            byte[] bytes = Files.readAllBytes(file);
+            int at = random.nextInt(bytes.length);
+            bytes[at] ^= (byte) (1 << random.nextInt(8));
+            Files.write(file, bytes);
+            try (ProgramStore store = folder.open()) {
+                assertAlike(third, store.now());
+                assertTrue(store.notices().get(0).contains("restored from the backup"), "byte " + at);
+            }
+        }
     }
 
     @Test

@@ -131,6 +131,18 @@ class LedgerStoreTest {
     }
 
     @Test
+    void whatDoesNotChangeIsNotOnRecordAndNotTakenBack() throws Exception {
+        try (ProgramStore store = folder.create()) {
+            put(store, "FIE", "Fiesta");
+            assertEquals(0, put(store, "FIE", "Fiesta").records());
+            assertEquals(List.of(), store.changesOf(2));
+            assertEquals(1, store.undoable().orElseThrow().number());
+            store.undo("IN");
+            assertEquals(0, store.now().table(Kinds.GENOTYPES).size());
+        }
+    }
+
+    @Test
     void anOlderEditIsTakenBackUnlessLaterOnesChangedItsRecords() throws Exception {
         try (ProgramStore store = folder.create()) {
             put(store, "FIE", "Fiesta");
@@ -368,6 +380,20 @@ class LedgerStoreTest {
         store.close();
         assertThrows(StoreFailed.class, () -> put(store, "ELS", "Elstar"));
         assertEquals("Fiesta", name(store.now(), "FIE"));
+    }
+
+    @Test
+    void whatIsStillOpenIsClosedWhenTheBundleStops() throws Exception {
+        ProgramFoldersOnDisk folders = new ProgramFoldersOnDisk();
+        ProgramStore store = folders.create(folder.path, folder);
+        ProgramStore closed = folders.create(temp.resolve("other"), folder);
+        closed.close();
+        put(store, "FIE", "Fiesta");
+        folders.close();
+        assertThrows(StoreFailed.class, () -> put(store, "ELS", "Elstar"));
+        try (ProgramStore again = folder.open()) {
+            assertEquals(1, again.now().edit());
+        }
     }
 
     @Test

@@ -62,7 +62,7 @@ final class LedgerScan {
     /** False if the line is not what must stand here. */
     private boolean take(RawLines raw) throws IOException {
         if (raw.number() == 1) {
-            NewerFormat.check(folder.file(last), raw);
+            NewerFormat.check(folder.file(last), raw, sum);
         }
         if (!raw.whole() || !Chain.holds(sum, raw.bytes(), raw.from(), raw.to())) {
             return false;
