@@ -6,6 +6,8 @@ package pippinry.pedigree.internal.kinship;
  * by several threads.
  */
 public final class Kinship {
+    private static final double LEAST_OF_ITS_OWN = 1e-6;
+
     final PedigreeGraph graph;
     final double[] inbreeding;
     final double[] self;
@@ -74,13 +76,21 @@ public final class Kinship {
         return byIndividual;
     }
 
+    /**
+     * What a genotype brings beyond its parents, never less than a millionth: who comes from wholly inbred parents, or has both of two
+     * unreduced gametes, is the same as every sib, and the matrix would have no inverse.
+     */
+    double ofItsOwn(int node) {
+        return Math.max(LEAST_OF_ITS_OWN, own[node]);
+    }
+
     /** The natural logarithm of the determinant of the relationship matrix of all genotypes; summed with Kahan's correction. */
     public double logDeterminant() {
         double sum = 0;
         double lost = 0;
         for (int node = 0; node < own.length; node++) {
             if (graph.isMixture(node)) continue;
-            double log = Math.log(own[node]) - lost;
+            double log = Math.log(ofItsOwn(node)) - lost;
             double next = sum + log;
             lost = (next - sum) - log;
             sum = next;

@@ -23,17 +23,11 @@ final class MendelianRows {
         if (node == graph.nodes()) return false;
         count = 0;
         if (graph.isMixture(node)) return true;
-        own = kinship.own[node];
-        if (!(own > 0)) throw nothingOfItsOwn(node);
+        own = kinship.ofItsOwn(node);
         put(rowOfNode[node], 1);
         parent(graph.seed[node], -graph.seedShare(node));
         parent(graph.pollen[node], -graph.pollenShare(node));
         return true;
-    }
-
-    private static IllegalStateException nothingOfItsOwn(int node) {
-        return new IllegalStateException("the relationship matrix has no inverse: genotype " + node
-                + " comes from wholly inbred parents and is the same as every sib");
     }
 
     private void parent(int parent, double share) {

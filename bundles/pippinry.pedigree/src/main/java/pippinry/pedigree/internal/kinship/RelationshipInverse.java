@@ -28,8 +28,8 @@ public final class RelationshipInverse {
     }
 
     /**
-     * Puts the inverse together. Refused when somebody has nothing of its own (both parents wholly inbred), for then two
-     * genotypes are the same and the matrix has no inverse, and when it would have more than 200 million elements.
+     * Puts the inverse together; {@link Kinship#ofItsOwn} says what is done where two genotypes are the same. Refused when it
+     * would have more than 200 million elements.
      */
     public static RelationshipInverse of(Kinship kinship) {
         PedigreeGraph graph = kinship.graph();

@@ -61,7 +61,7 @@ class AverageRelationshipTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void tangledPedigreesAgreeWithTheTabularMethod(long seed) {
-        NamedPedigree pedigree = tangled(new Random(seed), 60);
+        NamedPedigree pedigree = tangled(new Random(seed), 60, 10);
         Kinship kinship = pedigree.kinship();
         double[][] expected = TabularMethod.coancestry(kinship.graph());
         Kinship.Pairs pairs = kinship.pairs();
@@ -78,23 +78,24 @@ class AverageRelationshipTest {
         assertEquals(mean, kinship.meanCoancestry(everybody), 1e-14);
     }
 
-    static NamedPedigree tangled(Random random, int size) {
+    /** The last two kinds are tetraploids of two unreduced gametes, and triploids by pollen. */
+    static NamedPedigree tangled(Random random, int size, int kinds) {
         String[] rows = new String[size];
-        for (int i = 0; i < size; i++) rows[i] = "I" + i + ": " + parents(random, i);
+        for (int i = 0; i < size; i++) rows[i] = "I" + i + ": " + parents(random, i, kinds);
         return NamedPedigree.of(rows);
     }
 
-    private static String parents(Random random, int i) {
+    private static String parents(Random random, int i, int kinds) {
         if (i < 5) return "unknown unknown";
         String seed = "I" + random.nextInt(i);
         String pollen = "I" + random.nextInt(i);
-        return switch (random.nextInt(10)) {
+        return switch (random.nextInt(kinds)) {
             case 0 -> seed + " op";
             case 1 -> seed + " " + pollen + "|I" + random.nextInt(i) + "|F" + i;
             case 2 -> seed + " " + seed;
             case 3 -> "2" + seed + " " + pollen;
-            case 6 -> "2" + seed + " 2" + pollen;
-            case 7 -> seed + " 2" + pollen;
+            case 8 -> "2" + seed + " 2" + pollen;
+            case 9 -> seed + " 2" + pollen;
             case 4 -> seed + " unknown";
             case 5 -> "sport " + seed;
             default -> seed + " " + pollen;

@@ -1,7 +1,6 @@
 package pippinry.pedigree.internal.kinship;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
@@ -27,7 +26,7 @@ class RelationshipInverseTest {
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14})
     void timesTheMatrixItIsTheIdentity(long seed) {
-        NamedPedigree pedigree = AverageRelationshipTest.tangled(new Random(seed), 40);
+        NamedPedigree pedigree = AverageRelationshipTest.tangled(new Random(seed), 40, 8);
         RelationshipInverse inverse = RelationshipInverse.of(pedigree.kinship());
         Kinship.Pairs pairs = pedigree.kinship().pairs();
         int n = inverse.size();
@@ -55,11 +54,12 @@ class RelationshipInverseTest {
     }
 
     @Test
-    void aSeedlingThatIsTheSameAsEverySibIsRefused() {
+    void aSeedlingThatIsTheSameAsEverySibStillHasAnInverse() {
         String[] rows = new String[60];
         for (int i = 0; i < rows.length; i++) rows[i] = "S" + (i + 1) + ": S" + i + " S" + i;
         Kinship kinship = NamedPedigree.of(rows).kinship();
-        assertThrows(IllegalStateException.class, () -> RelationshipInverse.of(kinship));
+        for (double value : RelationshipInverse.of(kinship).values()) assertTrue(Double.isFinite(value));
+        assertTrue(Double.isFinite(kinship.logDeterminant()));
     }
 
     private static double[][] dense(NamedPedigree pedigree, RelationshipInverse inverse) {
