@@ -26,9 +26,16 @@ public final class CallInTest implements Call {
     public static final Instant NOW = Instant.parse("2026-03-27T10:00:00Z");
 
     private final ProgramFolders folders;
+    private final Path program;
 
     public CallInTest(ProgramFolders folders) {
+        this(folders, null);
+    }
+
+    /** @param program named by {@code --program}; null if none is */
+    public CallInTest(ProgramFolders folders, Path program) {
         this.folders = folders;
+        this.program = program;
     }
 
     /** Reads the arguments as the command line would, and runs the command. */
@@ -40,17 +47,20 @@ public final class CallInTest implements Call {
 
     @Override
     public Program program() throws CallRefused {
-        throw new CallRefused("no --program");
+        return store().now();
     }
 
     @Override
     public ProgramStore store() throws CallRefused {
-        throw new CallRefused("no --program");
+        return folders.open(folder(), clock());
     }
 
     @Override
     public Path folder() throws CallRefused {
-        throw new CallRefused("no --program");
+        if (program == null) {
+            throw new CallRefused("no --program");
+        }
+        return program;
     }
 
     @Override

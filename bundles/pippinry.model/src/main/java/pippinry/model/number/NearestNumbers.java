@@ -18,7 +18,7 @@ public final class NearestNumbers {
 
     private static final double SLIP = 1;
     private static final double LOOKS_ALIKE = 1 / 3.0;
-    /** A number with more slips than this is no help. */
+    /** A number with more slips than this, or with more than half of what was typed, is no help. */
     private static final double FARTHEST = 3;
 
     private static final List<String> ALIKE = List.of("0ODQ", "1IL7", "2Z", "5S", "6GB", "8B3", "49", "UV", "-/. ");
@@ -37,14 +37,16 @@ public final class NearestNumbers {
     private record Near(String number, double distance) {}
 
     /**
-     * The nearest first, those equally near in the order of their text; none that is more than three slips away.
+     * The nearest first, those equally near in the order of their text; none that is more than three slips away, or half
+     * as many as were typed.
      *
      * @param typed without a check character
      */
     public static List<String> of(String typed, Stream<String> onFile, int count) {
-        return onFile.filter(number -> Math.abs(number.length() - typed.length()) <= FARTHEST)
+        double farthest = Math.min(FARTHEST, typed.length() / 2.0);
+        return onFile.filter(number -> Math.abs(number.length() - typed.length()) <= farthest)
                 .map(number -> new Near(number, distance(typed, number)))
-                .filter(near -> near.distance() <= FARTHEST)
+                .filter(near -> near.distance() <= farthest)
                 .sorted(Comparator.comparingDouble(Near::distance).thenComparing(Near::number))
                 .limit(count)
                 .map(Near::number)

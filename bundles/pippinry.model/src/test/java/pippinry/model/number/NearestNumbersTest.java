@@ -49,5 +49,6 @@ class NearestNumbersTest {
     @Test
     void aNumberTooFarAwayIsNotOffered() {
         assertEquals(List.of(), NearestNumbers.of("GOLD", Stream.of("26-014-073"), 5));
+        assertEquals(List.of("GOLF", "GALA"), NearestNumbers.of("GOLD", Stream.of("FIE", "GALA", "GOLF", "RUSS"), 5));
     }
 }
