@@ -53,9 +53,13 @@ class DueListTest {
     @Test
     void aMarkCountsForTheTaskOfItsDayAndOnceOnly() throws EditRefused {
         Program program = with(mark("A", "look", "2026-03-20", Outcome.DONE));
-        DueList list = list(program, named("A", "look", "2026-03-20"), named("A", "look", "2026-04-19"));
+        DueList list = list(
+                program,
+                named("A", "look", "2026-03-12"),
+                named("A", "look", "2026-03-20"),
+                named("A", "look", "2026-03-27"));
         assertEquals(
-                List.of(Status.DONE, Status.COMING),
+                List.of(Status.DUE, Status.DONE, Status.DUE),
                 list.entries().stream().map(Entry::status).toList());
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import pippinry.model.Program;
@@ -30,13 +31,14 @@ public record DueList(LocalDate today, LocalDate to, List<Entry> entries, List<S
             Comparator.comparing(DueTask::due).thenComparing(DueTask::batch).thenComparing(DueTask::rule);
 
     public static DueList of(Program program, List<TaskSource> sources, LocalDate today, LocalDate to) {
-        Marks marks = Marks.of(program);
-        List<Entry> entries = new ArrayList<>();
-        sources.stream()
+        List<DueTask> tasks = sources.stream()
                 .flatMap(source -> source.tasks(program, today, today, to).stream())
                 .sorted(OLDEST_FIRST)
-                .forEach(task ->
-                        entries.add(new Entry(task, status(marks.take(task), task, today), OptionalInt.empty())));
+                .toList();
+        Map<DueTask, Outcome> outcomes = Marks.of(program).assign(tasks);
+        List<Entry> entries = new ArrayList<>();
+        tasks.forEach(task -> entries.add(
+                new Entry(task, status(Optional.ofNullable(outcomes.get(task)), task, today), OptionalInt.empty())));
         program.table(Kinds.TASKS).forEach(row -> own(row, today, to).ifPresent(entries::add));
         entries.sort(Comparator.comparing(Entry::task, OLDEST_FIRST));
         return new DueList(today, to, entries, missing(program, sources));

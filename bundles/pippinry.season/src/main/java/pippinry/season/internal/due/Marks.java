@@ -35,11 +35,21 @@ final class Marks {
         return marks;
     }
 
-    /** Takes the mark of this task, so that it counts for no other; tasks come in the order of their days. */
-    Optional<Outcome> take(DueTask task) {
+    /** What became of each task; those that nobody marked are not in it. */
+    Map<DueTask, Outcome> assign(List<DueTask> tasks) {
+        Map<DueTask, Outcome> outcomes = new HashMap<>();
+        // Marks of the very day first, so that a neighbour does not take them.
+        for (int reach : new int[] {0, NEAR_DAYS}) {
+            tasks.stream().filter(task -> !outcomes.containsKey(task)).forEach(task -> take(task, reach)
+                    .ifPresent(outcome -> outcomes.put(task, outcome)));
+        }
+        return outcomes;
+    }
+
+    private Optional<Outcome> take(DueTask task, int reach) {
         List<Task> some = marks.getOrDefault(key(task.rule(), task.batch()), List.of());
         Optional<Task> nearest = some.stream()
-                .filter(mark -> distance(mark, task) <= NEAR_DAYS)
+                .filter(mark -> distance(mark, task) <= reach)
                 .min(Comparator.comparingLong(mark -> distance(mark, task)));
         nearest.ifPresent(some::remove);
         return nearest.flatMap(Task::outcome);
