@@ -18,10 +18,13 @@ final class Papers {
         if (what.equals("tags")) {
             command.addAll(List.of("--for", "plants", "--sheet", SHEET, "--cross", plan.family()));
         } else {
-            command.addAll(List.of("--trait", "vigour", "--trait", "scab_leaf", "--trait", "mildew"));
-            if (!plan.block().isEmpty()) {
-                command.addAll(List.of("--block", plan.block()));
-            }
+            command.addAll(List.of("--trait", "tree.vigour", "--trait", "scab_leaf", "--trait", "mildew"));
+            command.addAll(List.of("--cross", plan.family()));
+            // Sheets go past trees in the ground unless they are told to go past pots.
+            command.addAll(
+                    plan.block().isEmpty()
+                            ? List.of("--for", "pots")
+                            : List.of("--block", plan.block(), "--row", plan.row()));
         }
         return command;
     }
