@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pippinry.labels.internal.score.ScoreColumn;
@@ -57,9 +58,14 @@ public final class SheetColumns {
     }
 
     private ScoreColumn trait(String code) {
+        return trait(code, SheetColumns::own, SheetColumns::published);
+    }
+
+    /** What is made of the trait with this code: the person's own comes first, then that of the crop's pack. */
+    public <V> V trait(String code, Function<OwnTrait, V> own, Function<TraitDefinition, V> published) {
         return program.find(Kinds.TRAITS, Code.<OwnTrait>of(code))
-                .map(SheetColumns::own)
-                .or(() -> pack.flatMap(of -> of.trait(code)).map(SheetColumns::published))
+                .map(own)
+                .or(() -> pack.flatMap(of -> of.trait(code)).map(published))
                 .orElseThrow(() -> unknown(code));
     }
 
