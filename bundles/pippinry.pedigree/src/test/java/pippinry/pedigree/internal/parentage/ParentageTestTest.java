@@ -134,6 +134,15 @@ class ParentageTestTest {
     }
 
     @Test
+    void candidatesShareWhatIsBelievedOfThem() {
+        SMarker nothing = sAlleles(TEN, ERROR, "", "S1/S2", "S3/S4", "S3/S5");
+        Fit fit = new ParentageTest(List.of(nothing)).of(new Claim(0, 1, 0, new int[] {2, 3}, 0.4));
+        assertArrayEquals(new double[] {0.99 * 0.3, 0.99 * 0.3}, fit.pollenParents(), 1e-12);
+        assertEquals(0.99 * 0.4, fit.somebodyElse(), 1e-12);
+        assertEquals(0.01, fit.selfed(), 1e-12);
+    }
+
+    @Test
     void anAlleleThatIsNotKnownExcludesNobody() {
         SMarker marker = sAlleles(TEN, 0, "S3/S?", "S1/S2", "S3/S4", "S5/S?");
         Fit fit = new ParentageTest(List.of(marker)).of(claim(2, 3));
