@@ -25,6 +25,9 @@ public final class Words {
     }
 
     public static String percent(double share) {
+        if (share > 0 && share < 0.001) {
+            return "under 0.1 %";
+        }
         return say(share < 0.1 ? "%.2g %%" : "%.0f %%", 100 * share);
     }
 }

@@ -9,6 +9,8 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.integer.IntegerStrategy;
+import org.ojalgo.type.context.NumberContext;
 
 /**
  * A linear program to be made as large as possible, some of its unknowns whole numbers, solved by ojAlgo (branch and bound
@@ -74,7 +76,20 @@ public final class LinearProgram {
      * @throws IllegalStateException if the solver gives a point that breaks a limit, which must not happen
      */
     public Optional<Solution> solve() {
+        return solve(0);
+    }
+
+    /**
+     * A point whose gain is within this share of the best; looking no further saves most of the time where many points are nearly alike.
+     *
+     * @param enough 0 for the best point itself, else a share such as 0.001
+     */
+    public Optional<Solution> solve(double enough) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
+        if (enough > 0) {
+            int digits = (int) Math.max(1, Math.floor(-Math.log10(enough)));
+            model.options.integer(IntegerStrategy.DEFAULT.withGapTolerance(NumberContext.of(digits)));
+        }
         for (int i = 0; i < unknowns.size(); i++) {
             describe(model.newVariable("x" + i), unknowns.get(i));
         }
