@@ -216,8 +216,13 @@ final class TableImport {
                 .append(" changed, ")
                 .append(counts.onFile())
                 .append(" on file already\n"));
-        tables.warnings()
+        List<String> warnings = tables.warnings();
+        warnings.stream()
+                .limit(SHOWN)
                 .forEach(warning -> words.append("Note: ").append(warning).append('\n'));
+        if (warnings.size() > SHOWN) {
+            words.append("and ").append(warnings.size() - SHOWN).append(" more notes of the kind\n");
+        }
         refused.forEach(file -> words.append("Rows that were refused, with the reason, are in ")
                 .append(file)
                 .append('\n'));

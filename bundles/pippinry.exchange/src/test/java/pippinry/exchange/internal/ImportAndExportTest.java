@@ -107,6 +107,26 @@ class ImportAndExportTest {
     }
 
     @Test
+    void manyThousandRowsComeInOnce() throws Exception {
+        StringBuilder rows = new StringBuilder("subject,trait,value,date\n");
+        for (int i = 0; i < 20_000; i++) {
+            rows.append("FIE,t")
+                    .append(i % 7)
+                    .append(',')
+                    .append(i % 50)
+                    .append(",2024-05-0")
+                    .append(1 + i % 9)
+                    .append('\n');
+        }
+        bring(file("genotypes.csv", "code\nFIE\n"));
+        Path scores = file("scores.csv", rows.toString());
+        assertEquals(Map.of("added", 20_000, "changed", 0, "on_file", 0), table(bring(scores), "scores"));
+        assertEquals(Map.of("added", 0, "changed", 0, "on_file", 20_000), table(bring(scores), "scores"));
+        Files.writeString(scores, "FIE,t0,gone wrong\n", java.nio.file.StandardOpenOption.APPEND);
+        assertTrue(refused(scores).contains(" line 20002: "), "a short row at the end");
+    }
+
+    @Test
     void aCodeOnFileWithOtherValuesIsRefusedUnlessUpdated() throws Exception {
         bring(file("genotypes.csv", "code,name,origin\nFIE,Fiesta,bought\n"));
         Path other = file("genotypes.csv", "code,name\nFIE,Festa\n");
@@ -144,7 +164,7 @@ class ImportAndExportTest {
                 List.of(new Note(new pippinry.model.value.Subject("FIE"), Optional.empty(), "Vigour: strong")),
                 program().table(Kinds.NOTES).stream().toList());
         assertEquals(
-                List.of(genotypes + ": 'Vigour' is no column of genotypes; its 1 values are kept as notes"),
+                List.of(genotypes + ": 'Vigour' is no column of genotypes; its one value is kept as notes"),
                 answer.json().get("warnings"));
         assertEquals(null, bring(genotypes).json().get("edit"), "a second time brings nothing");
     }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import pippinry.model.Subjects;
 import pippinry.model.record.Column;
 import pippinry.model.record.Kind;
@@ -103,8 +102,9 @@ final class OtherColumns<T extends Record> {
                 ? "left out, for there is no record here to note them with"
                 : place == Place.OWN_NOTE ? "kept in the column note" : "kept as notes";
         return values.entrySet().stream()
-                .map(column -> "'" + column.getKey() + "' is no column of " + kind.table() + "; its "
-                        + column.getValue() + " values are " + fate)
-                .collect(Collectors.toList());
+                .map(column -> "'" + column.getKey() + "' is no column of " + kind.table() + "; "
+                        + (column.getValue() == 1 ? "its one value is " : "its " + column.getValue() + " values are ")
+                        + fate)
+                .toList();
     }
 }

@@ -19,14 +19,18 @@ public final class RefusedRows {
 
     private RefusedRows() {}
 
-    /** A file beside this one that is not there yet; its name up to the first dot names the same table. */
+    /**
+     * A file that is not there yet, beside this one or, where that cannot be written, in the working folder; its name up to the
+     * first dot names the same table.
+     */
     public static Path free(Path file) {
         String name = file.getFileName().toString();
         int dot = name.indexOf('.');
         String table = dot < 0 ? name : name.substring(0, dot);
+        boolean writable = Files.isWritable(file.toAbsolutePath().getParent());
         return IntStream.iterate(1, number -> number + 1)
-                .mapToObj(
-                        number -> file.resolveSibling(table + ".refused" + (number == 1 ? "" : "-" + number) + ".csv"))
+                .mapToObj(number -> table + ".refused" + (number == 1 ? "" : "-" + number) + ".csv")
+                .map(free -> writable ? file.resolveSibling(free) : Path.of(free))
                 .filter(Files::notExists)
                 .findFirst()
                 .orElseThrow();
