@@ -129,6 +129,22 @@ public final class Sitting {
         }
     }
 
+    /** The same with the boxes of a row apart; boxes that are all empty leave the row blank. */
+    public Reply enter(String number, List<String> cells) {
+        try {
+            int at = paper.row(number).orElseThrow(() -> new NotTaken(number + " is not on this sheet"));
+            List<String> tidy = cells.stream().map(String::strip).toList();
+            if (tidy.stream().allMatch(String::isEmpty)) {
+                goTo(at);
+                return leaveBlank();
+            }
+            return values(at, tidy);
+        } catch (NotTaken e) {
+            asked = Optional.empty();
+            return new Reply(Did.REFUSED, e.getMessage());
+        }
+    }
+
     private Reply leaveBlank() {
         blank += paper.boxes().size();
         goTo(row + 1);
