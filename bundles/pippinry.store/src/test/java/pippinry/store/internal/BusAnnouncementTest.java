@@ -47,7 +47,7 @@ class BusAnnouncementTest {
     @Test
     void withoutABusEditsAreMadeAllTheSame() throws Exception {
         try (ProgramStore store = opening(temp.resolve("larkmoor"), null).create()) {
-            assertEquals(1, LedgerStoreTest.put(store, "FIE", "Fiesta").number());
+            assertEquals(1, Programs.put(store, "FIE", "Fiesta").number());
         }
     }
 

@@ -3,8 +3,8 @@ package pippinry.store.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static pippinry.store.internal.LedgerStoreTest.assertAlike;
-import static pippinry.store.internal.LedgerStoreTest.put;
+import static pippinry.store.internal.Programs.assertAlike;
+import static pippinry.store.internal.Programs.put;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -115,7 +115,7 @@ public final class KilledWhileEditing {
             count(store);
             Program again = new Replay(new LedgerOpening(folder, new Disk(), Clock.systemUTC()).read(), Program.empty())
                     .to(store.now().edit());
-            LedgerStoreTest.assertAlike(again, store.now());
+            Programs.assertAlike(again, store.now());
         }
     }
 

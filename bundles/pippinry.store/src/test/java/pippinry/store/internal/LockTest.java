@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static pippinry.store.internal.LedgerStoreTest.put;
+import static pippinry.store.internal.Programs.put;
 
 import java.io.BufferedReader;
 import java.io.IOException;

@@ -5,6 +5,7 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -50,8 +51,14 @@ final class Seal {
                 Files.delete(folder.resolve(name));
             }
         }
-        Files.delete(file);
-        add();
+        shorten();
+    }
+
+    /** Only the last line counts; the others would be read for nothing on every opening. */
+    private void shorten() throws IOException {
+        Path shorter = file.resolveSibling("seal.new");
+        Files.writeString(shorter, line());
+        Files.move(shorter, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     }
 
     /**
@@ -103,15 +110,14 @@ final class Seal {
     }
 
     private void add() throws IOException {
+        Files.writeString(file, line(), StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.APPEND);
+    }
+
+    private String line() {
         List<String> cells = new ArrayList<>();
         sealed.forEach((name, state) -> cells.addAll(List.of(name, Long.toString(state.length()), state.sum())));
         String line = String.join(SEPARATOR, cells);
-        Files.writeString(
-                file,
-                line + SEPARATOR + sum(line) + "\n",
-                StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE,
-                StandardOpenOption.APPEND);
+        return line + SEPARATOR + sum(line) + "\n";
     }
 
     private Map<String, SealedFile> lastLine() throws IOException {
