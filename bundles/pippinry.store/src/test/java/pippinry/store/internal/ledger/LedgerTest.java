@@ -108,6 +108,19 @@ class LedgerTest {
     }
 
     @Test
+    void theEndOfAClosedFileIsNeverTakenForTorn() throws IOException {
+        IntStream.rangeClosed(1, 20).forEach(this::append);
+        ledger.close();
+        Path closed = LedgerFolder.of(program).file(1);
+        try (RandomAccessFile file = new RandomAccessFile(closed.toFile(), "rw")) {
+            file.setLength(file.length() - 10);
+        }
+        byte[] before = Files.readAllBytes(closed);
+        assertThrows(StoreFailed.class, () -> opening(new LazyDisk()).open());
+        assertEquals(before.length, Files.size(closed));
+    }
+
+    @Test
     void aTornFirstLineOfANextFileIsNoLoss() throws IOException {
         append(1);
         ledger.close();
