@@ -53,7 +53,7 @@ public final class CrossesPanel implements Panel {
         this.packs = packs;
         this.relationship = relationship;
         this.rates = rates;
-        this.square = new PairSquare(context.palette(), this::show);
+        this.square = new PairSquare(context.palette(), this::choose);
         view.setOpaque(false);
         detail.setOpaque(false);
         actions.forEach(action -> Form.bind(view, action));
@@ -125,8 +125,12 @@ public final class CrossesPanel implements Panel {
         return Form.padded(left);
     }
 
+    private void choose(RankedPair pair) {
+        context.select(pair.seedParent().text());
+        show(pair);
+    }
+
     private void show(RankedPair glanced) {
-        context.select(glanced.seedParent().text());
         context.work("Reckoning flowers", progress -> table.complete().apply(glanced), this::showComplete);
     }
 
