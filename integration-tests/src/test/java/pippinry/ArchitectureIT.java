@@ -122,7 +122,8 @@ class ArchitectureIT {
 
     @Test
     void modulesDoNotCallEachOther() {
-        slices().matching("pippinry.(pedigree|crossing|nursery|labels|season|ground|screening|phenology|evaluation)..")
+        slices().matching(
+                        "pippinry.(pedigree|lineage|story|crossing|nursery|labels|season|ground|screening|phenology|evaluation)..")
                 .should()
                 .notDependOnEachOther()
                 .because("what one asks of another is an interface in pippinry.model.ask, so that any may be left out")

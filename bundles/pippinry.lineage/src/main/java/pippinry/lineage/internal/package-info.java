@@ -1,0 +1,2 @@
+/** Lineage: what happens inside. */
+package pippinry.lineage.internal;
