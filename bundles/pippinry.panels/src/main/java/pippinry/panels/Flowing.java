@@ -5,6 +5,8 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 
@@ -56,28 +58,43 @@ final class Flowing implements LayoutManager {
     private Dimension place(Container parent, int width, boolean move) {
         Insets insets = parent.getInsets();
         int right = width - insets.right;
+        List<Component> line = new ArrayList<>();
         int x = insets.left;
         int y = insets.top;
-        int lineHeight = 0;
         int widest = 0;
         for (Component part : parent.getComponents()) {
             if (!part.isVisible()) {
                 continue;
             }
-            Dimension size = part.getPreferredSize();
-            if (x > insets.left && x + size.width > right) {
+            int partWidth = part.getPreferredSize().width;
+            if (!line.isEmpty() && x + partWidth > right) {
+                y += place(line, insets.left, y, right, move) + gap;
+                line.clear();
                 x = insets.left;
-                y += lineHeight + gap;
-                lineHeight = 0;
             }
-            lineHeight = Math.max(lineHeight, size.height);
-            if (move) {
-                int fitting = Math.max(1, Math.min(size.width, right - x));
-                part.setBounds(x, y + (lineHeight - size.height) / 2, fitting, size.height);
-            }
-            x += size.width + gap;
+            line.add(part);
+            x += partWidth + gap;
             widest = Math.max(widest, x - gap);
         }
-        return new Dimension(widest + insets.right, y + lineHeight + insets.bottom);
+        int below = y + place(line, insets.left, y, right, move);
+        return new Dimension(widest + insets.right, below + insets.bottom);
+    }
+
+    /** Things on one line stand with their middles at one height. @return the height of the line */
+    private int place(List<Component> line, int left, int y, int right, boolean move) {
+        int height = line.stream()
+                .mapToInt(part -> part.getPreferredSize().height)
+                .max()
+                .orElse(0);
+        int x = left;
+        for (Component part : line) {
+            Dimension size = part.getPreferredSize();
+            if (move) {
+                int fitting = Math.max(1, Math.min(size.width, right - x));
+                part.setBounds(x, y + (height - size.height) / 2, fitting, size.height);
+            }
+            x += size.width + gap;
+        }
+        return height;
     }
 }
