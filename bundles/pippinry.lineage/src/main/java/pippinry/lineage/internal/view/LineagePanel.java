@@ -40,6 +40,8 @@ public final class LineagePanel implements Panel {
     private static final int MOST_GENERATIONS = 9;
     private static final int MOST_PARENTS = 10;
     private static final int BESIDE_WIDTH = 370;
+    private static final int LEAST_BESIDE = 260;
+    private static final int LEAST_CHART = 400;
     private static final double STEP = 1.2;
 
     private final PanelContext context;
@@ -92,6 +94,9 @@ public final class LineagePanel implements Panel {
                 BorderLayout.SOUTH);
         JScrollPane right = Form.scrolling(beside);
         right.setPreferredSize(new Dimension(BESIDE_WIDTH, BESIDE_WIDTH));
+        right.setMinimumSize(new Dimension(LEAST_BESIDE, 0));
+        // Its buttons in one line would want more than there is, and leave nothing for what stands beside.
+        left.setPreferredSize(new Dimension(LEAST_CHART, LEAST_CHART));
         // Whatever room there is more goes to the chart.
         return Form.split(JSplitPane.HORIZONTAL_SPLIT, Form.padded(left), right, 1);
     }
