@@ -82,7 +82,7 @@ final class StartBench {
         String pippinry = image.resolve("bin/pippinry").toString();
         commands.put("number", List.of("sh", pippinry, "number", "26-014-073"));
         commands.put("help", List.of("sh", pippinry, "--help"));
-        commands.put("who", List.of("sh", pippinry, "who", "--program", program.toString(), "15-007-038"));
+        commands.put("who", List.of("sh", pippinry, "who", "--program", program.toString(), "99-999-999"));
         return commands;
     }
 
@@ -109,7 +109,7 @@ final class StartBench {
                 .start();
         int exit = process.waitFor();
         double millis = (System.nanoTime() - start) / 1e6;
-        if (exit != 0) {
+        if (exit > 1) {
             throw new IOException("exit code " + exit + " from " + command);
         }
         return millis;
@@ -129,7 +129,7 @@ final class StartBench {
                 number / (one + framework), ALLOWED);
         System.out.printf("the same with Java's own start counted once, the strictest = %.2f%n", number / framework);
         double opening = medians.get("who") - medians.get("help");
-        System.out.printf("opening Larkmoor (who, less a start with all bundles)    = %.0f ms (allowed %d)%n",
+        System.out.printf("opening Larkmoor (who on no number, less a whole start)  = %.0f ms (allowed %d)%n",
                 opening, OPENING_ALLOWED);
         if (opening > OPENING_ALLOWED || number > ALLOWED * (one + framework)) {
             System.exit(1);
