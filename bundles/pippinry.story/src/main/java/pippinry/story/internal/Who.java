@@ -1,7 +1,5 @@
 package pippinry.story.internal;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -17,7 +15,7 @@ import pippinry.commandline.Subcommand;
 import pippinry.model.Program;
 import pippinry.model.ask.DueTask;
 import pippinry.model.ask.TaskSource;
-import pippinry.model.record.Kinds;
+import pippinry.story.internal.number.DueWork;
 import pippinry.story.internal.number.Looked;
 import pippinry.story.internal.number.Lookup;
 import pippinry.story.internal.number.Story;
@@ -43,9 +41,6 @@ import pippinry.story.internal.number.StoryWords;
         })
 public final class Who implements Subcommand {
 
-    private static final int WEEKS = 4;
-    private static final int NEAR_DAYS = 10;
-
     @Parameters(
             index = "0..*",
             arity = "1..*",
@@ -68,7 +63,7 @@ public final class Who implements Subcommand {
         Looked looked = new Lookup(program).look(String.join(" ", words));
         if (looked instanceof Looked.Found found) {
             Story story = new Story(program, found);
-            List<DueTask> due = due(program, story, call.today());
+            List<DueTask> due = new DueWork(sources).about(story, call.today());
             return Answer.of(StoryJson.of(story, due), StoryWords.of(story, due));
         }
         if (looked instanceof Looked.Several several) {
@@ -79,21 +74,5 @@ public final class Who implements Subcommand {
         Looked.Missing missing = (Looked.Missing) looked;
         String near = missing.nearest().isEmpty() ? "" : "\nNear it on file: " + String.join(", ", missing.nearest());
         return Answer.no(StoryJson.of(missing), missing.typed() + ": " + missing.because() + "." + near);
-    }
-
-    private List<DueTask> due(Program program, Story story, LocalDate today) {
-        return sources.stream()
-                .flatMap(source -> source.tasks(program, today, today, today.plusWeeks(WEEKS)).stream())
-                .filter(task -> story.family().contains(task.batch()) && !isMarked(story, task))
-                .toList();
-    }
-
-    /** Dates that hang on bloom move a little after a task was marked as done, so a mark nearby counts. */
-    private static boolean isMarked(Story story, DueTask task) {
-        return story.records(Kinds.TASKS).stream()
-                .filter(mark -> mark.rule().equals(task.rule()) && mark.batch().equals(task.batch()))
-                .filter(mark -> mark.outcome().isPresent())
-                .flatMap(mark -> mark.date().or(mark::doneOn).stream())
-                .anyMatch(day -> Math.abs(ChronoUnit.DAYS.between(day.latest(), task.due())) <= NEAR_DAYS);
     }
 }
