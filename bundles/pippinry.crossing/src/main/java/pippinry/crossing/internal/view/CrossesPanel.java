@@ -146,6 +146,8 @@ public final class CrossesPanel implements Panel {
         JPanel column = Form.column(
                 Form.heading("♀ " + name(pair.seedParent()) + " × ♂ " + name(pair.pollenParent())),
                 Form.quiet("rank " + pair.rank() + " of " + table.pairs().size(), context.palette()));
+        // Above the reasons, which fill more than a screen.
+        put(column, Form.row(Form.mainButton(actions.get(0))));
         pair.reasons()
                 .forEach(reason ->
                         put(column, Form.sentences(reason, context.palette().text())));
@@ -157,7 +159,6 @@ public final class CrossesPanel implements Panel {
             drawn.setAlignmentX(Component.LEFT_ALIGNMENT);
             put(column, drawn);
         });
-        put(column, Form.row(Form.mainButton(actions.get(0))));
         funnel.ifPresent(known -> {
             put(column, Form.heading("Where it comes from"));
             known.grounds()

@@ -25,6 +25,7 @@ import pippinry.panels.Panel;
 import pippinry.panels.PanelAction;
 import pippinry.panels.PanelContext;
 import pippinry.traits.CropPack;
+import pippinry.traits.TraitDefinition;
 
 /** What the program is for: the musts with their thresholds, the wishes with their weights, and who comes closest so far. */
 public final class GoalsPanel implements Panel {
@@ -142,23 +143,36 @@ public final class GoalsPanel implements Panel {
         }
     }
 
-    private static String words(Goal goal, Optional<GoalReach> reach) {
+    private String words(Goal goal, Optional<GoalReach> reach) {
         if (reach.isEmpty()) {
             return "Nobody on file was scored for this yet: no cross can be judged by it.";
         }
         GoalReach closest = reach.get();
         String best = String.format(
                 Locale.ROOT,
-                "%s with a mean of %.1f over %d scores",
+                "%s with a mean of %.1f%s over %s",
                 closest.genotype(),
                 closest.mean(),
-                closest.scores());
+                unit(goal),
+                counted(closest.scores(), "score"));
         if (goal.threshold().isEmpty()) {
             return "Furthest so far: " + best + ".";
         }
         return closest.reached()
-                ? closest.reaching() + " genotypes on file reach it; furthest: " + best + "."
+                ? "Reached by " + counted(closest.reaching(), "genotype") + " on file; furthest: " + best + "."
                 : "Nothing on file reaches it yet; closest is " + best + ".";
+    }
+
+    private String unit(Goal goal) {
+        return pack().flatMap(facts -> facts.trait(goal.trait()))
+                .map(TraitDefinition::unit)
+                .filter(unit -> !unit.isBlank())
+                .map(unit -> " " + unit)
+                .orElse("");
+    }
+
+    private static String counted(long number, String what) {
+        return number + " " + (number == 1 ? what : what + "s");
     }
 
     private static void put(JPanel column, java.awt.Component part) {
