@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import pippinry.commandline.Answer;
 import pippinry.commandline.Call;
@@ -18,6 +19,7 @@ import pippinry.model.HistoryLine;
 import pippinry.model.Program;
 import pippinry.model.ProgramStore;
 import pippinry.model.ask.DueTask;
+import pippinry.model.ask.TaskMarks;
 import pippinry.model.ask.TaskSource;
 
 /**
@@ -41,7 +43,8 @@ record CalendarOut(List<TaskSource> sources, int weeks) implements Outgoing {
                 .filter(task -> !task.due().isAfter(last))
                 .toList();
         SeasonCalendar calendar = new SeasonCalendar(identity(store), program.time(), program.edit());
-        String text = calendar.of(tasks, today, task -> OwnTasks.isMarked(program, task));
+        Set<DueTask> marked = TaskMarks.of(program).assign(tasks).keySet();
+        String text = calendar.of(tasks, today, marked::contains);
         Destination.write(file, part -> Files.writeString(part, text, StandardCharsets.UTF_8));
         long events = text.lines().filter("BEGIN:VEVENT"::equals).count();
         Map<String, Object> json = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import pippinry.model.Program;
 import pippinry.model.Row;
 import pippinry.model.ask.DueTask;
+import pippinry.model.ask.TaskMarks;
 import pippinry.model.ask.TaskSource;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Outcome;
@@ -35,7 +36,7 @@ public record DueList(LocalDate today, LocalDate to, List<Entry> entries, List<S
                 .flatMap(source -> source.tasks(program, today, today, to).stream())
                 .sorted(OLDEST_FIRST)
                 .toList();
-        Map<DueTask, Outcome> outcomes = Marks.of(program).assign(tasks);
+        Map<DueTask, Outcome> outcomes = TaskMarks.of(program).assign(tasks);
         List<Entry> entries = new ArrayList<>();
         tasks.forEach(task -> entries.add(
                 new Entry(task, status(Optional.ofNullable(outcomes.get(task)), task, today), OptionalInt.empty())));

@@ -1,4 +1,4 @@
-package pippinry.season.internal.due;
+package pippinry.model.ask;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pippinry.model.Program;
-import pippinry.model.ask.DueTask;
 import pippinry.model.record.Kinds;
 import pippinry.model.record.Outcome;
 import pippinry.model.record.Task;
@@ -19,14 +18,16 @@ import pippinry.model.value.PartialDate;
  * Which tasks that modules find were marked as done or skipped. A mark counts for the task of its batch and rule that was due
  * on its day; where a date has moved since, as bloom dates do, for the nearest one within ten days, and once only.
  */
-final class Marks {
+public final class TaskMarks {
 
     private static final int NEAR_DAYS = 10;
 
     private final Map<String, List<Task>> marks = new HashMap<>();
 
-    static Marks of(Program program) {
-        Marks marks = new Marks();
+    private TaskMarks() {}
+
+    public static TaskMarks of(Program program) {
+        TaskMarks marks = new TaskMarks();
         program.table(Kinds.TASKS).stream()
                 .filter(task -> !task.rule().isBlank() && task.outcome().isPresent())
                 .forEach(task -> marks.marks
@@ -35,8 +36,8 @@ final class Marks {
         return marks;
     }
 
-    /** What became of each task; those that nobody marked are not in it. */
-    Map<DueTask, Outcome> assign(List<DueTask> tasks) {
+    /** What became of each task, all those of a list taken together; those that nobody marked are not in it. Ask once. */
+    public Map<DueTask, Outcome> assign(List<DueTask> tasks) {
         Map<DueTask, Outcome> outcomes = new HashMap<>();
         // Marks of the very day first, so that a neighbour does not take them.
         for (int reach : new int[] {0, NEAR_DAYS}) {
