@@ -1,27 +1,20 @@
 package pippinry.nursery.internal.view;
 
-import java.awt.BorderLayout;
-import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.JTextField;
 import pippinry.model.value.PartialDate;
 import pippinry.nursery.internal.start.SeedOnHand;
 import pippinry.panels.Form;
-import pippinry.panels.Panel;
 import pippinry.panels.PanelAction;
 import pippinry.panels.PanelContext;
 
 /** Asks the least about seed that is there, and says when it must go into the cold. */
-final class SeedForm extends JPanel implements Panel {
+final class SeedForm extends DoorForm {
 
-    private static final long serialVersionUID = 1;
     private static final String[] SOURCES = {"own tree, open pollinated", "bought apple", "gift"};
     private static final String[] KEPT = {"dry", "in the fruit"};
 
-    private final transient PanelContext context;
-    private final transient Runnable back;
     private final JTextField mother;
     private final JComboBox<String> source;
     private final JTextField harvested;
@@ -29,10 +22,7 @@ final class SeedForm extends JPanel implements Panel {
     private final JComboBox<String> kept;
 
     SeedForm(PanelContext context, Runnable back) {
-        super(new BorderLayout());
-        this.context = context;
-        this.back = back;
-        setOpaque(false);
+        super(context, back);
         Fields fields = new Fields();
         mother = fields.text("Mother", "", "name or number; leave empty if unknown");
         source = fields.put("Where it came from", new JComboBox<>(SOURCES));
@@ -42,8 +32,8 @@ final class SeedForm extends JPanel implements Panel {
         kept = fields.put("How it is kept now", new JComboBox<>(KEPT));
         PanelAction put = new PanelAction("Put the seed on file", "ctrl ENTER", this::put);
         PanelAction leave = new PanelAction("Back", "ESCAPE", back);
-        Form.bind(this, put);
-        Form.bind(this, leave);
+        Form.bind(view(), put);
+        Form.bind(view(), leave);
         show(Form.column(
                 Form.heading("Seed that is there already"),
                 fields,
@@ -78,32 +68,5 @@ final class SeedForm extends JPanel implements Panel {
                         "Caution: apple, pear and plum seeds release cyanide when crushed: do not eat or feed them.",
                         context.palette().warning()),
                 Form.row(Form.mainButton(new PanelAction("See what is due", "", back))));
-    }
-
-    private void show(JComponent component) {
-        removeAll();
-        add(component, BorderLayout.NORTH);
-        revalidate();
-        repaint();
-    }
-
-    @Override
-    public JComponent view() {
-        return this;
-    }
-
-    @Override
-    public List<PanelAction> actions() {
-        return List.of();
-    }
-
-    @Override
-    public void refresh() {
-        // What a person has typed stays.
-    }
-
-    @Override
-    public void close() {
-        removeAll();
     }
 }

@@ -1,6 +1,5 @@
 package pippinry.nursery.internal.view;
 
-import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JComboBox;
@@ -9,19 +8,15 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import pippinry.nursery.internal.start.SeedlingsOnHand;
 import pippinry.panels.Form;
-import pippinry.panels.Panel;
 import pippinry.panels.PanelAction;
 import pippinry.panels.PanelContext;
 import pippinry.panels.PictureView;
 
 /** Asks the least about seedlings that stand there already, and leaves numbers, tags, a map and a score sheet. */
-final class SeedlingsForm extends JPanel implements Panel {
+final class SeedlingsForm extends DoorForm {
 
-    private static final long serialVersionUID = 1;
     private static final Dimension MAP = new Dimension(640, 150);
 
-    private final transient PanelContext context;
-    private final transient Runnable back;
     private final JTextField mother;
     private final JComboBox<String> from;
     private final JTextField year;
@@ -29,10 +24,7 @@ final class SeedlingsForm extends JPanel implements Panel {
     private final JTextField row;
 
     SeedlingsForm(PanelContext context, Runnable back) {
-        super(new BorderLayout());
-        this.context = context;
-        this.back = back;
-        setOpaque(false);
+        super(context, back);
         Fields fields = new Fields();
         mother = fields.text("Mother", "", "name or number; leave empty if unknown");
         from = fields.put(
@@ -44,8 +36,8 @@ final class SeedlingsForm extends JPanel implements Panel {
         row = fields.text("In which row", "1", "leave empty if they stand in pots");
         PanelAction give = new PanelAction("Give them numbers", "ctrl ENTER", this::give);
         PanelAction leave = new PanelAction("Back", "ESCAPE", back);
-        Form.bind(this, give);
-        Form.bind(this, leave);
+        Form.bind(view(), give);
+        Form.bind(view(), leave);
         show(Form.column(
                 Form.heading("Seedlings that stand there already"),
                 Form.sentences(
@@ -109,32 +101,5 @@ final class SeedlingsForm extends JPanel implements Panel {
     private void saveMap(SeedlingsOnHand.Plan plan) {
         context.chooseFile("Save the map of the row", plan.family() + "-row.png")
                 .ifPresent(file -> context.say(RowMap.save(plan, file)));
-    }
-
-    private void show(JComponent component) {
-        removeAll();
-        add(component, BorderLayout.NORTH);
-        revalidate();
-        repaint();
-    }
-
-    @Override
-    public JComponent view() {
-        return this;
-    }
-
-    @Override
-    public List<PanelAction> actions() {
-        return List.of();
-    }
-
-    @Override
-    public void refresh() {
-        // What a person has typed stays.
-    }
-
-    @Override
-    public void close() {
-        removeAll();
     }
 }
