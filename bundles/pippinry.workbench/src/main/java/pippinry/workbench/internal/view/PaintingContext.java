@@ -1,53 +1,23 @@
 package pippinry.workbench.internal.view;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import pippinry.model.Edit;
-import pippinry.model.Program;
-import pippinry.model.ProgramStore;
 import pippinry.panels.Palette;
-import pippinry.panels.PanelContext;
 import pippinry.panels.Progress;
 import pippinry.workbench.internal.Session;
 
 /** Surrounds a panel that is only painted: nothing can be changed, and work is done at once. */
-final class PaintingContext implements PanelContext {
+final class PaintingContext extends SessionContext {
 
-    private final Session session;
     private final Palette palette;
 
     PaintingContext(Session session, Palette palette) {
-        this.session = session;
+        super(session);
         this.palette = palette;
-    }
-
-    @Override
-    public Program program() {
-        return session.program();
-    }
-
-    @Override
-    public ProgramStore store() {
-        return session.store();
-    }
-
-    @Override
-    public LocalDate today() {
-        return session.today();
-    }
-
-    @Override
-    public String author() {
-        return session.author();
-    }
-
-    @Override
-    public Optional<String> selected() {
-        return session.selection().number();
     }
 
     @Override

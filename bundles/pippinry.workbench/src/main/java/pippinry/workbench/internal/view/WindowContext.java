@@ -12,59 +12,31 @@ import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import pippinry.model.Edit;
 import pippinry.model.EditRefused;
-import pippinry.model.Program;
 import pippinry.model.ProgramStore;
 import pippinry.model.StoreFailed;
 import pippinry.panels.Palette;
-import pippinry.panels.PanelContext;
 import pippinry.panels.Progress;
 import pippinry.workbench.internal.Session;
 
 /** What panels use of the window. */
-final class WindowContext implements PanelContext {
+final class WindowContext extends SessionContext {
 
     /** A change of the open program. */
     interface Changing {
         Object on(ProgramStore store) throws EditRefused;
     }
 
-    private final Session session;
     private final JFrame frame;
     private final StatusLine status;
     private final WorkbenchWindow window;
     private final Palette palette;
 
     WindowContext(Session session, JFrame frame, StatusLine status, WorkbenchWindow window, Palette palette) {
-        this.session = session;
+        super(session);
         this.frame = frame;
         this.status = status;
         this.window = window;
         this.palette = palette;
-    }
-
-    @Override
-    public Program program() {
-        return session.program();
-    }
-
-    @Override
-    public ProgramStore store() {
-        return session.store();
-    }
-
-    @Override
-    public LocalDate today() {
-        return session.today();
-    }
-
-    @Override
-    public String author() {
-        return session.author();
-    }
-
-    @Override
-    public Optional<String> selected() {
-        return session.selection().number();
     }
 
     @Override
