@@ -3,7 +3,6 @@ package pippinry.crossing.internal;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -21,7 +20,8 @@ import pippinry.traits.CropPack;
 @Component
 public final class CrossesProvider implements PanelProvider {
 
-    private static final int ORDER = 10;
+    private static final Placement PLACEMENT =
+            new Placement("crosses", "Crosses", EnumSet.of(Desk.WINTER), Spot.MAIN, 10);
 
     private final Packs packs;
     private final Optional<Relationship> relationship;
@@ -40,28 +40,8 @@ public final class CrossesProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "crosses";
-    }
-
-    @Override
-    public String title() {
-        return "Crosses";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.of(Desk.WINTER);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.MAIN;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

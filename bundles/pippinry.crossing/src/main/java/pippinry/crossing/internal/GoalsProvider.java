@@ -2,7 +2,6 @@ package pippinry.crossing.internal;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -18,7 +17,8 @@ import pippinry.traits.CropPack;
 @Component
 public final class GoalsProvider implements PanelProvider {
 
-    private static final int ORDER = 70;
+    private static final Placement PLACEMENT =
+            new Placement("goals", "Goals", EnumSet.of(Desk.WINTER), Spot.BESIDE, 70);
 
     private final Packs packs;
 
@@ -30,28 +30,8 @@ public final class GoalsProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "goals";
-    }
-
-    @Override
-    public String title() {
-        return "Goals";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.of(Desk.WINTER);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.BESIDE;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

@@ -2,7 +2,6 @@ package pippinry.labels.internal;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -18,7 +17,8 @@ import pippinry.traits.CropPack;
 @Component
 public final class EnterProvider implements PanelProvider {
 
-    private static final int ORDER = 65;
+    private static final Placement PLACEMENT =
+            new Placement("enter", "Enter a sheet", EnumSet.of(Desk.BLOOM, Desk.ROW), Spot.BESIDE, 65);
 
     private final List<CropPack> packs;
 
@@ -30,28 +30,8 @@ public final class EnterProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "enter";
-    }
-
-    @Override
-    public String title() {
-        return "Enter a sheet";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.of(Desk.BLOOM, Desk.ROW);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.BESIDE;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

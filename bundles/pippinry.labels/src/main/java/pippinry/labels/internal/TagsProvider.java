@@ -2,7 +2,6 @@ package pippinry.labels.internal;
 
 import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -18,7 +17,8 @@ import pippinry.panels.PanelProvider;
 @Component
 public final class TagsProvider implements PanelProvider {
 
-    private static final int ORDER = 60;
+    private static final Placement PLACEMENT =
+            new Placement("tags", "Tags", EnumSet.of(Desk.WINTER, Desk.BLOOM), Spot.BESIDE, 60);
 
     private final Optional<HouseRates> rates;
 
@@ -30,28 +30,8 @@ public final class TagsProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "tags";
-    }
-
-    @Override
-    public String title() {
-        return "Tags";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.of(Desk.WINTER, Desk.BLOOM);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.BESIDE;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

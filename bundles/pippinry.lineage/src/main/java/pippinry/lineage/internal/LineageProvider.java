@@ -2,7 +2,6 @@ package pippinry.lineage.internal;
 
 import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -19,7 +18,8 @@ import pippinry.panels.PanelProvider;
 @Component
 public final class LineageProvider implements PanelProvider {
 
-    private static final int ORDER = 20;
+    private static final Placement PLACEMENT =
+            new Placement("lineage", "Lineage", EnumSet.of(Desk.WINTER), Spot.MAIN, 20);
 
     private final Optional<Relationship> relationship;
     private final Optional<Descent> descent;
@@ -35,28 +35,8 @@ public final class LineageProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "lineage";
-    }
-
-    @Override
-    public String title() {
-        return "Lineage";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.of(Desk.WINTER);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.MAIN;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

@@ -3,7 +3,6 @@ package pippinry.season.internal;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -20,6 +19,9 @@ import pippinry.season.internal.view.SeasonPanel;
 @Component
 public final class SeasonProvider implements PanelProvider {
 
+    private static final Placement PLACEMENT =
+            new Placement("season", "Season", EnumSet.allOf(Desk.class), Spot.MAIN, 0);
+
     private final List<TaskSource> sources;
     private final List<Door> doors;
 
@@ -34,28 +36,8 @@ public final class SeasonProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "season";
-    }
-
-    @Override
-    public String title() {
-        return "Season";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.allOf(Desk.class);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.MAIN;
-    }
-
-    @Override
-    public int order() {
-        return 0;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

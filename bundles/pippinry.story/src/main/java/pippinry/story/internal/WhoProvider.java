@@ -2,7 +2,6 @@ package pippinry.story.internal;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -19,7 +18,7 @@ import pippinry.story.internal.view.WhoPanel;
 @Component
 public final class WhoProvider implements PanelProvider {
 
-    private static final int ORDER = 50;
+    private static final Placement PLACEMENT = new Placement("who", "Who", EnumSet.allOf(Desk.class), Spot.BESIDE, 50);
 
     private final DueWork work;
 
@@ -31,28 +30,8 @@ public final class WhoProvider implements PanelProvider {
     }
 
     @Override
-    public String id() {
-        return "who";
-    }
-
-    @Override
-    public String title() {
-        return "Who";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return EnumSet.allOf(Desk.class);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.BESIDE;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override

@@ -12,34 +12,15 @@ import pippinry.workbench.internal.view.HistoryPanel;
 @Component
 public final class HistoryProvider implements PanelProvider {
 
-    private static final int ORDER = 90;
+    private static final Placement PLACEMENT =
+            new Placement("history", "History", Set.of(Desk.WINTER), Spot.BESIDE, 90);
 
     @Activate
     public HistoryProvider() {}
 
     @Override
-    public String id() {
-        return "history";
-    }
-
-    @Override
-    public String title() {
-        return "History";
-    }
-
-    @Override
-    public Set<Desk> desks() {
-        return Set.of(Desk.WINTER);
-    }
-
-    @Override
-    public Spot spot() {
-        return Spot.BESIDE;
-    }
-
-    @Override
-    public int order() {
-        return ORDER;
+    public Placement placement() {
+        return PLACEMENT;
     }
 
     @Override
