@@ -18,6 +18,7 @@ import pippinry.model.record.Plant;
 import pippinry.model.record.Pollination;
 import pippinry.model.value.Code;
 import pippinry.nursery.internal.work.Counted;
+import pippinry.nursery.internal.work.Look;
 
 /** Puts the branches of a cross that need the same work on the same day into one task. */
 final class BranchTasks {
@@ -51,6 +52,18 @@ final class BranchTasks {
                                 Collectors.mapping(Due::branch, Collectors.toList()))));
         return due.entrySet().stream().flatMap(batch -> batch.getValue().entrySet().stream()
                 .map(some -> task.of(batch.getKey(), some.getKey(), some.getValue())));
+    }
+
+    /**
+     * The days of a term counted from when a branch was worked on.
+     *
+     * @param shownDays how long after its last useful day it is still asked for; then the window is empty
+     */
+    static Optional<Window> after(LocalDate worked, Look look, String term, int shownDays) {
+        LocalDate until = worked.plusDays(look.term(term).latest());
+        return until.plusDays(shownDays).isBefore(look.today())
+                ? Optional.empty()
+                : Optional.of(new Window(worked.plusDays(look.term(term).days()), until));
     }
 
     /** Makes one task of several branches. */

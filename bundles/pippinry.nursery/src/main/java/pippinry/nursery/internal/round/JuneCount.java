@@ -1,6 +1,5 @@
 package pippinry.nursery.internal.round;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,20 +26,13 @@ public final class JuneCount implements WorkRule {
     public Stream<DueTask> find(Look look) {
         return BranchTasks.grouped(
                 Branch.ofSeason(look.program(), look.today()).stream().filter(JuneCount::waits),
-                branch -> window(look, branch),
+                branch -> BranchTasks.after(
+                        branch.firstPass().or(branch::first).orElseThrow(), look, "june-drop", STILL_SHOWN_DAYS),
                 this::task);
     }
 
     private static boolean waits(Branch branch) {
         return !branch.was(Done.JUNE) && !branch.isLost() && !branch.isBare();
-    }
-
-    private static Optional<Window> window(Look look, Branch branch) {
-        LocalDate worked = branch.firstPass().or(branch::first).orElseThrow();
-        LocalDate until = worked.plusDays(look.term("june-drop").latest());
-        return until.plusDays(STILL_SHOWN_DAYS).isBefore(look.today())
-                ? Optional.empty()
-                : Optional.of(new Window(worked.plusDays(look.term("june-drop").days()), until));
     }
 
     private DueTask task(String batch, Window window, List<Branch> branches) {

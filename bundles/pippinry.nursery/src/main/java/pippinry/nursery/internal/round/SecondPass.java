@@ -1,6 +1,5 @@
 package pippinry.nursery.internal.round;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,7 +27,7 @@ public final class SecondPass implements WorkRule {
     public Stream<DueTask> find(Look look) {
         return BranchTasks.grouped(
                 Branch.ofSeason(look.program(), look.today()).stream().filter(SecondPass::gotOnePass),
-                branch -> window(look, branch),
+                branch -> BranchTasks.after(branch.firstPass().orElseThrow(), look, "second-pass", STILL_SHOWN_DAYS),
                 this::task);
     }
 
@@ -39,14 +38,6 @@ public final class SecondPass implements WorkRule {
                 && !branch.isLost()
                 && !branch.was(Done.BAG_OFF)
                 && !branch.was(Done.SET);
-    }
-
-    private static Optional<Window> window(Look look, Branch branch) {
-        LocalDate pass = branch.firstPass().orElseThrow();
-        LocalDate until = pass.plusDays(look.term("second-pass").latest());
-        return until.plusDays(STILL_SHOWN_DAYS).isBefore(look.today())
-                ? Optional.empty()
-                : Optional.of(new Window(pass.plusDays(look.term("second-pass").days()), until));
     }
 
     private DueTask task(String batch, Window window, List<Branch> branches) {
