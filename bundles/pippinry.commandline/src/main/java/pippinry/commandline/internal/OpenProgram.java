@@ -16,7 +16,7 @@ final class OpenProgram implements AutoCloseable {
     private final Optional<LocalDate> asOf;
     private final ProgramFolders folders;
     private final Clock clock;
-    private final boolean borrowed;
+    private boolean borrowed;
     private ProgramStore store;
 
     OpenProgram(Optional<Path> folder, Optional<LocalDate> asOf, ProgramFolders folders, Clock clock) {
@@ -39,9 +39,15 @@ final class OpenProgram implements AutoCloseable {
      * @param named the folder that the inner call names; null if it names none
      */
     OpenProgram within(Path named, Optional<LocalDate> day) {
-        boolean same = named == null || folder.filter(named::equals).isPresent();
+        boolean same = named == null
+                || folder.filter(own -> place(own).equals(place(named))).isPresent();
         Optional<Path> inner = same ? folder : Optional.of(named);
         return new OpenProgram(inner, day, folders, clock, same ? store : null);
+    }
+
+    /** However the folder was written. */
+    private static Path place(Path folder) {
+        return folder.toAbsolutePath().normalize();
     }
 
     Path folder() throws CallRefused {
@@ -63,8 +69,11 @@ final class OpenProgram implements AutoCloseable {
         if (asOf.isPresent()) {
             throw new CallRefused("The program as it stood on " + asOf.get() + " can be looked at but not changed");
         }
-        if (store != null && store.readOnly() && !borrowed) {
+        if (store != null && store.readOnly()) {
+            // A lent one is left to its owner.
             close();
+            store = null;
+            borrowed = false;
         }
         if (store == null) {
             store = folders.open(folder(), clock);
