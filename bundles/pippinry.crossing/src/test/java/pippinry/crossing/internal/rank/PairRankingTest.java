@@ -63,6 +63,21 @@ class PairRankingTest {
     }
 
     @Test
+    void aGlanceHasTheOrderOfTheWholeJudgementAndCanBeCompleted() {
+        PairRanking ranking = ranking(parents().build(), Optional.empty(), WISHES);
+        List<RankedPair> whole = ranking.best(done -> {});
+        List<RankedPair> glance = ranking.glance(done -> {});
+        assertEquals(
+                whole.stream()
+                        .map(pair -> pair.seedParent() + " " + pair.pollenParent())
+                        .toList(),
+                glance.stream()
+                        .map(pair -> pair.seedParent() + " " + pair.pollenParent())
+                        .toList());
+        assertEquals(whole.get(0), ranking.complete(glance.get(0)));
+    }
+
+    @Test
     void rootstocksDiscardedSeedlingsAndSelfingsAreNoParents() {
         List<RankedPair> pairs =
                 ranking(parents().build(), Optional.empty(), WISHES).best(done -> {});
