@@ -35,6 +35,14 @@ class NextNumbersTest {
     }
 
     @Test
+    void aSeedlingWhoseCopyAWouldHaveAStarIsPassedOver() {
+        NextNumbers.Given given = new NextNumbers(Program.empty()).seedlings("25-003", 10);
+        assertEquals('*', CheckCharacter.of("25-003-006A"));
+        assertEquals(List.of("25-003-006"), given.skipped());
+        assertEquals("25-003-011", given.numbers().get(9));
+    }
+
+    @Test
     void numbersGoOnAfterTheHighestGivenOrSkipped() throws Exception {
         NextNumbers.Given first = new NextNumbers(Program.empty()).seedlings("26-001", 40);
         Edit.Draft edit = first.markSkipped(Edit.by("IN", "potted"));

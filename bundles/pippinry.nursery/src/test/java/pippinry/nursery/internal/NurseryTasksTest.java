@@ -70,6 +70,15 @@ class NurseryTasksTest {
     }
 
     @Test
+    void aSecondPassThatWasMissedIsStillShownForAWeek() {
+        String visits = branch("2026-05-20,pollinated");
+        assertEquals(
+                LocalDate.parse("2026-05-25"),
+                only("second-pass", "2026-06-01", visits).until());
+        assertEquals(List.of(), find("second-pass", "2026-06-02", visits));
+    }
+
+    @Test
     void bagsComeOffAtThePetalFallThatWasNoted() {
         String records = branch("2026-05-20,bagged", "2026-05-20,pollinated")
                 + """
