@@ -9,8 +9,10 @@ import javax.swing.AbstractButton;
 import javax.swing.Box;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JScrollBar;
 import javax.swing.JViewport;
+import javax.swing.text.JTextComponent;
 
 /** Looks over a laid-out component for what a person could not read. */
 final class Legibility {
@@ -68,9 +70,12 @@ final class Legibility {
         return size.width == 0 || size.height == 0;
     }
 
-    /** An empty panel or a label without words takes no room by right. */
+    /** An empty panel, and a place for words that has none yet, take no room by right. */
     private static boolean isEmptyHolder(Component component) {
-        return component.getClass() == javax.swing.JPanel.class
-                || component instanceof JLabel && words(component).isEmpty();
+        return component instanceof JPanel
+                || component instanceof JLabel && words(component).isEmpty()
+                || component instanceof JTextComponent text
+                        && !text.isEditable()
+                        && text.getText().isEmpty();
     }
 }

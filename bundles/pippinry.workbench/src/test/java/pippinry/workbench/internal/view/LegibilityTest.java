@@ -8,6 +8,7 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
 
 class LegibilityTest {
@@ -27,6 +28,13 @@ class LegibilityTest {
     void aPartWithoutSizeIsNamed() {
         List<String> faults = faults(new JButton("Done"), 0, 0);
         assertEquals(List.of("JButton 'Done' has no size"), faults);
+    }
+
+    @Test
+    void aPlaceForWordsThatHasNoneYetIsNoFault() {
+        JTextArea empty = new JTextArea();
+        empty.setEditable(false);
+        assertEquals(List.of(), faults(empty, 0, 0));
     }
 
     @Test
