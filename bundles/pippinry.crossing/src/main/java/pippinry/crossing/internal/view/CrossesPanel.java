@@ -105,7 +105,6 @@ public final class CrossesPanel implements Panel {
             pane.setBorder(BorderFactory.createEmptyBorder());
             JSplitPane split =
                     Form.split(JSplitPane.HORIZONTAL_SPLIT, left(pane), Form.scrolling(detail), SQUARE_SHARE);
-            split.setDividerLocation(460);
             view.add(split);
             square.marked().ifPresent(this::show);
         }
