@@ -18,12 +18,14 @@ import pippinry.traits.TraitState;
  * What may stand in the boxes of one column.
  *
  * @param code the trait or count as it is filed
+ * @param name as a person reads it
  * @param scale empty when any words may stand there
  * @param low hard limits; beyond them a value is refused
  * @param plausibleLow beyond these it is asked for once more
  */
 public record Box(
         String code,
+        String name,
         Optional<TraitScale> scale,
         List<TraitState> states,
         OptionalDouble low,
@@ -48,6 +50,7 @@ public record Box(
     static Box of(TraitDefinition trait) {
         return new Box(
                 trait.code(),
+                trait.name(),
                 Optional.of(trait.scale()),
                 trait.states(),
                 trait.low(),
@@ -64,6 +67,7 @@ public record Box(
                 : List.of(trait.states().split("\\|")).stream().map(Box::state).toList();
         return new Box(
                 trait.code().text(),
+                trait.name().isBlank() ? trait.code().text() : trait.name(),
                 ownScale(trait, states),
                 states,
                 OptionalDouble.empty(),
@@ -97,6 +101,7 @@ public record Box(
     static Box count(String code) {
         return new Box(
                 code,
+                code.replace('_', ' '),
                 Optional.of(TraitScale.COUNT),
                 List.of(),
                 OptionalDouble.of(0),

@@ -98,8 +98,15 @@ public final class EnterPanel implements Panel, Filing {
     private void nothingYet() {
         show(Form.nothingYet(
                 "No sheet was printed yet. Print one in walking order, fill it in with a pencil, and type it in here in the"
-                        + " same order: 'sheets --trait scab_leaf --out sheet.pdf'.",
-                context.palette()));
+                        + " same order.",
+                context.palette(),
+                new PanelAction("Print a scab sheet", "", this::printFirst)));
+    }
+
+    /** The sheet that most people begin with; 'sheets --help' tells of the others. */
+    private void printFirst() {
+        context.chooseFile("Print a score sheet to a file", "scab.pdf")
+                .ifPresent(file -> context.run(List.of("sheets", "--trait", "scab_leaf", "--out", file.toString())));
     }
 
     private List<String> offered() {
@@ -144,10 +151,10 @@ public final class EnterPanel implements Panel, Filing {
         for (Box box : paper.boxes()) {
             JTextField field = new JTextField(VALUE_WIDTH);
             field.setToolTipText(box.expected(false));
-            field.getAccessibleContext().setAccessibleName(box.code());
+            field.getAccessibleContext().setAccessibleName(box.name());
             field.addActionListener(event -> leave(field));
             boxes.add(field);
-            line.add(Form.label(box.code() + (box.unit().isBlank() ? "" : ", " + box.unit())));
+            line.add(Form.label(box.name() + (box.unit().isBlank() ? "" : ", " + box.unit())));
             line.add(field);
         }
         JPanel buttons =

@@ -35,7 +35,7 @@ final class EntryRows extends AbstractTableModel {
     public String getColumnName(int column) {
         return column < FIRST.size()
                 ? FIRST.get(column)
-                : paper.boxes().get(column - FIRST.size()).code();
+                : paper.boxes().get(column - FIRST.size()).name();
     }
 
     @Override
